@@ -1,0 +1,133 @@
+import type { KilogramsPerSquareMetre } from '../base/units.ts';
+import type { Rate } from '../model/fields.ts';
+import { isPesticide, type Nutrient, type Product, packagesOf } from '../model/product.ts';
+import type { Apply, ApplyOf, Program } from '../model/program.ts';
+
+/** The product that a step puts down and how much of it on each square metre; what is missing otherwise. */
+export type Dose =
+  | { readonly product: Product; readonly rate: Rate }
+  | {
+      readonly product: Product | null;
+      readonly rate: null;
+      readonly missing: 'label' | 'product' | 'bag-rate' | 'density';
+    };
+
+/** Grams of nutrient on each square metre. */
+export type Nutrients = Readonly<Record<Nutrient, number>>;
+
+export const NO_NUTRIENTS: Nutrients = { N: 0, P2O5: 0, K2O: 0 };
+
+interface Choice {
+  readonly products: ReadonlyMap<string, Product>;
+  readonly shelf: ReadonlySet<string>;
+  readonly nitrogen: Program['nitrogen'];
+}
+
+/**
+ * The dose of a step, from the lawn's own products.
+ *
+ * @returns Null for work that puts nothing down.
+ */
+export function doseOf(apply: Apply, choice: Choice): Dose | null {
+  switch (apply.kind) {
+    case 'mow':
+    case 'water':
+      return null;
+    case 'product':
+    case 'seed':
+    case 'amendment': {
+      const product = choice.products.get(apply.product);
+      if (!product) return { product: null, rate: null, missing: 'product' };
+      return isPesticide(product) ? labelDose(product) : { product, rate: apply.rate };
+    }
+    case 'bag-rate': {
+      const product = choice.products.get(apply.product);
+      return product ? bagDose(product) : { product: null, rate: null, missing: 'product' };
+    }
+    case 'nutrient':
+      return nutrientDose(apply, choice);
+    case 'pesticide':
+      return pesticideDose(apply, choice);
+  }
+}
+
+/** A pesticide takes its rate from its label entry alone. */
+const labelDose = (product: Product): Dose =>
+  product.label ? { product, rate: product.label.rate } : { product, rate: null, missing: 'label' };
+
+/** The bag's own rate: one package over what it says it covers. */
+function bagDose(product: Product): Dose {
+  if (isPesticide(product)) return labelDose(product);
+  const [bag] = packagesOf(product);
+  if (!bag || !product.covers) return { product, rate: null, missing: 'bag-rate' };
+  return { product, rate: { by: bag.size.by, value: bag.size.value / product.covers } };
+}
+
+/** The lawn's product of the wanted kind: one with the program's active, with a label entry, on the shelf, in that order. */
+function pesticideDose(apply: ApplyOf<'pesticide'>, { products, shelf }: Choice): Dose {
+  const wanted = Object.keys(apply.actives ?? {});
+  const hasWanted = (product: Product) => Object.keys(product.actives ?? {}).some((active) => wanted.includes(active));
+  const rank = (product: Product) =>
+    (hasWanted(product) ? 4 : 0) + (product.label ? 2 : 0) + (shelf.has(product.id) ? 1 : 0);
+  const [product] = [...products.values()]
+    .filter(({ pesticide }) => pesticide === apply.pesticide)
+    .sort((a, b) => rank(b) - rank(a));
+  return product ? labelDose(product) : { product: null, rate: null, missing: 'label' };
+}
+
+/**
+ * The product that brings the wanted nutrient: the leading one exactly, by the guaranteed analysis.
+ * Preferred are products with the asked slow share, inside the cap of quick nitrogen, on the shelf, with little
+ * phosphate that nobody asked for; then the order of the products files.
+ */
+function nutrientDose(apply: ApplyOf<'nutrient'>, { products, shelf, nitrogen }: Choice): Dose {
+  const lead = (['N', 'P2O5', 'K2O'] as const).find((nutrient) => apply.rates[nutrient] !== undefined);
+  if (!lead) return { product: null, rate: null, missing: 'product' };
+  const wanted = apply.rates[lead] as KilogramsPerSquareMetre;
+  const candidates = [...products.values()].filter(
+    (product) => !isPesticide(product) && (product.analysis?.[lead] ?? 0) > 0,
+  );
+  const score = (product: Product): number[] => {
+    const slow = product.slowShare ?? 0;
+    const perLead = 1 / (product.analysis?.[lead] ?? 1);
+    const quick = wanted * perLead * (product.analysis?.N ?? 0) * (1 - slow);
+    const unasked = apply.rates.P2O5 === undefined ? (product.analysis?.P2O5 ?? 0) * perLead : 0;
+    return [
+      slow >= (apply.prefer?.slowShare ?? 0) - 1e-9 ? 0 : 1,
+      quick <= (nitrogen?.single?.quick ?? Number.POSITIVE_INFINITY) + 1e-12 ? 0 : 1,
+      shelf.has(product.id) ? 0 : 1,
+      unasked,
+    ];
+  };
+  const scored = candidates.map((product) => ({ product, score: score(product) }));
+  scored.sort(
+    (a, b) => a.score.map((value, i) => value - (b.score[i] as number)).find((difference) => difference !== 0) ?? 0,
+  );
+  const product = scored[0]?.product;
+  if (!product) return { product: null, rate: null, missing: 'product' };
+  return dissolved(product, wanted / (product.analysis?.[lead] as number));
+}
+
+/** A rate by weight, by volume where the product is a liquid that is measured so. */
+function dissolved(product: Product, kgPerM2: KilogramsPerSquareMetre): Dose {
+  if (product.form !== 'liquid') return { product, rate: { by: 'mass', value: kgPerM2 } };
+  if (!product.density) return { product, rate: null, missing: 'density' };
+  return { product, rate: { by: 'volume', value: kgPerM2 / product.density } };
+}
+
+/** Nutrients that a rate of a product brings [g/m²]. A liquid without density brings none that could be known. */
+export function nutrientsOf({ product, rate }: Dose): Nutrients {
+  if (!product?.analysis || !rate) return NO_NUTRIENTS;
+  const kgPerM2 = rate.by === 'mass' ? rate.value : rate.value * (product.density ?? 0);
+  const { N, P2O5, K2O } = product.analysis;
+  return { N: 1000 * kgPerM2 * N, P2O5: 1000 * kgPerM2 * P2O5, K2O: 1000 * kgPerM2 * K2O };
+}
+
+/** Quick nitrogen that a rate brings [g/m²]; an unknown slow share counts as none. */
+export const quickNitrogen = (dose: Dose): number => nutrientsOf(dose).N * (1 - (dose.product?.slowShare ?? 0));
+
+/** P2O5 to P, K2O to K, by the atomic masses of IUPAC 2021: P 30.974, K 39.098, O 15.999. */
+export const ELEMENT_SHARE = {
+  P2O5: (2 * 30.974) / (2 * 30.974 + 5 * 15.999),
+  K2O: (2 * 39.098) / (2 * 39.098 + 15.999),
+} as const;

@@ -1,0 +1,57 @@
+import * as v from 'valibot';
+import { type Problem, problem } from '../base/problem.ts';
+import { parseQuantity } from '../base/quantity.ts';
+import type { Kilograms, SquareMetres } from '../base/units.ts';
+import { type Nutrient, parseAnalysis } from '../model/product.ts';
+import { AreaSchema } from '../model/shape.ts';
+import { netArea } from './area.ts';
+
+/**
+ * Area of a shape as it stands in a lawn file.
+ *
+ * @param shape For example `{ rectangle: ['90 ft', '50 ft'] }` or `{ polygon: [[0, 0], …], in: 'ft', less: […] }`.
+ * @returns The area [m²], or what is wrong with the shape.
+ * @example areaOf({ circle: { radius: '30 ft' } }).value //=> 262.68 (2827.43 ft²)
+ */
+export function areaOf(shape: unknown): { readonly value?: SquareMetres; readonly problems: readonly Problem[] } {
+  const result = v.safeParse(AreaSchema, shape);
+  if (!result.success) {
+    return {
+      problems: result.issues.map((issue) =>
+        problem('wrong-type', { found: JSON.stringify(issue.input) ?? 'nothing', expected: issue.message }, null),
+      ),
+    };
+  }
+  const value = netArea(result.output);
+  if (value <= 0) return { problems: [problem('area-empty', { found: `${value.toFixed(1)} m²` }, null)] };
+  return { value, problems: [] };
+}
+
+/**
+ * Product that brings a rate of a nutrient to an area.
+ *
+ * @param want The nutrient and its rate as text, such as `1 lb/1000 sqft`.
+ * @param analysis The guaranteed analysis, such as `16-4-8`.
+ * @param area As text, such as `5000 sqft`.
+ * @returns Product for the whole area [kg] and on each square metre [g].
+ * @throws RangeError for a text that is not what it should be, or a product without the nutrient.
+ * @example productAmount({ nutrient: 'N', rate: '1 lb/1000 sqft' }, '16-4-8', '1000 sqft').kg //=> 2.835 (6.25 lb)
+ */
+export function productAmount(
+  want: { readonly nutrient: Nutrient; readonly rate: string },
+  analysis: string,
+  area: string,
+): { kg: Kilograms; gPerM2: number } {
+  const shares = parseAnalysis(analysis);
+  if (!shares) throw new RangeError(`"${analysis}" is not an analysis such as 16-4-8`);
+  const share = shares[want.nutrient];
+  if (share === 0) throw new RangeError(`${analysis} contains no ${want.nutrient}`);
+  const kgPerM2 = siOf(want.rate, 'mass per area') / share;
+  return { kg: kgPerM2 * siOf(area, 'area'), gPerM2: kgPerM2 * 1000 };
+}
+
+function siOf(text: string, measure: 'mass per area' | 'area'): number {
+  const result = parseQuantity(text, measure);
+  if ('fault' in result) throw new RangeError(`"${text}" is not of the measure ${measure}`);
+  return result.value;
+}

@@ -1,0 +1,80 @@
+import { closest, distance } from 'fastest-levenshtein';
+import { type Dimension, type Unit, unitNames, units } from './units.ts';
+
+/** What a quantity measures: a plain dimension, or an amount on an area. */
+export type Measure = Dimension | 'mass per area' | 'volume per area' | 'density';
+
+/** Why a text is not the quantity that was asked for. */
+export type QuantityFault =
+  | { readonly fault: 'form' }
+  | { readonly fault: 'unit'; readonly unit: string; readonly nearest: string | null }
+  | { readonly fault: 'measure'; readonly found: Measure };
+
+/** A quantity in SI with the unit it was written in, or what is wrong with the text. */
+export type QuantityResult = { readonly value: number; readonly unit: string } | QuantityFault;
+
+const FORM =
+  /^([+-]?(?:\d+\.?\d*|\.\d+))\s*([^\s\d/][^\s/]*(?:\/(?:h|s))?|fl oz)(?:\s*\/\s*(\d+(?:\.\d+)?)?\s*([^\s\d/]+))?$/;
+
+/**
+ * Reads a quantity with its unit, such as `50 F`, `2 in`, `6 weeks` or `0.75 lb/1000 sqft`, into SI.
+ *
+ * @param text As it stands in a file. Spaces between number and unit are free; `sq ft` and `fl oz` may have one.
+ * @param measure What it has to measure.
+ * @returns The SI value and the unit's name as written, or the fault: form, unknown unit, or a unit of something else.
+ * @example parseQuantity('1 lb/1000 sqft', 'mass per area') //=> { value: 0.00488243…, unit: 'lb/sqft' }
+ */
+export function parseQuantity(text: string, measure: Measure): QuantityResult {
+  const tidy = text
+    .trim()
+    .replace(/\bsq\s+(ft|yd|m)\b/g, 'sq$1')
+    .replace(/\bfl\s+oz\b/g, 'floz');
+  const match = FORM.exec(tidy);
+  if (!match) return { fault: 'form' };
+  const [, number = '', name = '', per, perName] = match;
+  const unit = units.get(name);
+  if (!unit) return { fault: 'unit', unit: name, nearest: nearestWord(name, [...units.keys()]) };
+  if (perName === undefined) {
+    if (unit.dimension !== measure) return { fault: 'measure', found: unit.dimension };
+    return { value: Number(number) * unit.factor + (unit.offset ?? 0), unit: name };
+  }
+  const perUnit = units.get(perName);
+  if (!perUnit) return { fault: 'unit', unit: perName, nearest: nearestWord(perName, unitNames('area')) };
+  const found = ratio(unit, perUnit);
+  if (found === null) return { fault: 'form' };
+  if (found !== measure) return { fault: 'measure', found };
+  return { value: (Number(number) * unit.factor) / (Number(per ?? 1) * perUnit.factor), unit: `${name}/${perName}` };
+}
+
+function ratio(unit: Unit, per: Unit): Measure | null {
+  if (per.dimension === 'area' && unit.dimension === 'mass') return 'mass per area';
+  if (per.dimension === 'area' && unit.dimension === 'volume') return 'volume per area';
+  if (per.dimension === 'volume' && unit.dimension === 'mass') return 'density';
+  return null;
+}
+
+const examples: Record<Measure, string> = {
+  length: 'a length such as 5 cm or 2 in',
+  area: 'an area such as 5000 sqft or 450 m2',
+  volume: 'a volume such as 2 gal or 5 L',
+  mass: 'a weight such as 40 lb or 18 kg',
+  temperature: 'a temperature such as 50 F or 10 C',
+  speed: 'a speed such as 5 mph or 8 km/h',
+  duration: 'a duration such as 5 d or 6 weeks',
+  share: 'a percentage such as 25%',
+  'mass per area': 'a rate such as 0.75 lb/1000 sqft or 3.7 g/m2',
+  'volume per area': 'a rate such as 1 gal/1000 sqft or 40 L/ha',
+  density: 'a density such as 10 lb/gal or 1.2 kg/L',
+};
+
+/** The measure in words, with an example, for a message. */
+export const expectedOf = (measure: Measure): string => examples[measure];
+
+/** The candidate that a misspelt word most likely means; null where none is near. @example nearestWord('relase', ['release']) //=> 'release' */
+export function nearestWord(word: string, candidates: readonly string[]): string | null {
+  if (candidates.length === 0) return null;
+  const caseless = candidates.find((candidate) => candidate.toLowerCase() === word.toLowerCase());
+  if (caseless) return caseless;
+  const best = closest(word, candidates as string[]);
+  return distance(word, best) <= Math.max(1, Math.floor(Math.max(word.length, best.length) / 3)) ? best : null;
+}

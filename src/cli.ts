@@ -1,0 +1,72 @@
+import { Command, CommanderError, Option } from 'commander';
+import { type Io, processIo } from './shell/io.ts';
+import { EXIT } from './shell/report-problems.ts';
+
+/**
+ * The command, as a function.
+ *
+ * @param argv Arguments after the command's name.
+ * @returns The exit code: 0 fine, 1 a problem in what was asked, 2 bad usage or unreadable input.
+ * @example await main(['plan', 'lawn.yaml', '--as-of', '2027-04-02'], io)
+ */
+export async function main(argv: readonly string[], io: Io): Promise<number> {
+  let code: number = EXIT.fine;
+  const program = new Command('soilclock')
+    .description('Season programs for lawns, dated by soil temperature and degree days, as calendar feeds.')
+    .exitOverride()
+    .configureOutput({ writeOut: io.stdout, writeErr: io.stderr, getOutHelpWidth: () => io.columns })
+    .showHelpAfterError('(soilclock --help tells more)');
+  const strict = ['--strict', 'let warnings count as errors'] as const;
+  const json = ['--json', 'print JSON'] as const;
+
+  program
+    .command('plan')
+    .description('plan a lawn: what now, the season, its calendar feed; with STEP, the whole why of one step')
+    .argument('[lawn]', 'a lawn file; lawn.yaml here, or else the demo lawn')
+    .argument('[step]', 'the id of one step')
+    .option('--as-of <day>', 'plan as of this day instead of today (YYYY-MM-DD)')
+    .option('--weather <files...>', "weather files instead of the lawn's own")
+    .option('--program <file>', "a program file instead of the lawn's own")
+    .option('--out <folder>', 'where the feed goes', 'out/site')
+    .addOption(
+      new Option('--detail <how>', 'how much the feed carries').choices(['quiet', 'normal', 'full']).default('normal'),
+    )
+    .option('--compare <plan.json>', 'say what moved since an earlier "plan --json"')
+    .option('--dry-run', 'write nothing')
+    .option(...json)
+    .option(...strict)
+    .addHelpText(
+      'after',
+      '\nExample:\n  soilclock plan lawn.yaml --as-of 2027-04-02\n  soilclock plan lawn.yaml summer-annual-barrier',
+    )
+    .action(async (lawn: string | undefined, step: string | undefined, options) => {
+      const { planCommand } = await import('./shell/plan-command.ts');
+      const words = [lawn, step].filter((word) => word !== undefined);
+      code = planCommand(words, options, io);
+    });
+
+  program
+    .command('check')
+    .description('check files: programs, products, lawns with all they name, journals, weather')
+    .argument('<files...>', 'the files to check')
+    .option(...json)
+    .option(...strict)
+    .addHelpText('after', '\nExample:\n  soilclock check lawn.yaml programs/tall-fescue-transition.yaml')
+    .action(async (files: string[], options) => {
+      const { checkCommand } = await import('./shell/check-command.ts');
+      code = checkCommand(files, options, io);
+    });
+
+  try {
+    await program.parseAsync([...argv], { from: 'user' });
+  } catch (error) {
+    if (!(error instanceof CommanderError)) throw error;
+    return error.exitCode === 0 ? EXIT.fine : EXIT.usage;
+  }
+  return code;
+}
+
+/** Runs the command on this process. */
+export async function run(): Promise<void> {
+  process.exitCode = await main(process.argv.slice(2), processIo());
+}

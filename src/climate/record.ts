@@ -1,0 +1,101 @@
+import { type Day, formatDay, yearOf } from '../base/day.ts';
+import { type Problem, problem } from '../base/problem.ts';
+import { at } from '../base/series.ts';
+import { type Signal, signal, type WeatherSeries, weatherEnd } from '../model/weather.ts';
+
+/** Several series as one; where two hold the same day, the later one in the list wins. Null where there is nothing. */
+export function merge(all: readonly WeatherSeries[]): WeatherSeries | null {
+  const present = all.filter((series) => series.tmin.length > 0);
+  if (present.length === 0) return null;
+  const start = Math.min(...present.map((series) => series.start));
+  const length = Math.max(...present.map(weatherEnd)) - start;
+  const column = (name: Signal) => {
+    const values = new Float64Array(length).fill(Number.NaN);
+    for (const series of present) {
+      for (const [i, value] of series[name].entries())
+        if (!Number.isNaN(value)) values[series.start + i - start] = value;
+    }
+    return values;
+  };
+  const sources = [...new Set(present.map(({ source }) => source))];
+  return { source: sources.join(', '), start, tmin: column('tmin'), tmax: column('tmax'), precip: column('precip') };
+}
+
+/** Whether both extremes of a day are there. */
+export const known = (weather: WeatherSeries, day: Day): boolean =>
+  !Number.isNaN(at(signal(weather, 'tmin'), day)) && !Number.isNaN(at(signal(weather, 'tmax'), day));
+
+/** The last day with both extremes; null where there is none. */
+export function lastKnown(weather: WeatherSeries): Day | null {
+  for (let day = weatherEnd(weather) - 1; day >= weather.start; day--) if (known(weather, day)) return day;
+  return null;
+}
+
+/** Gaps up to this many days are filled between their neighbours. */
+const SHORT_GAP = 3;
+/** A longer gap than this within a year of the as-of day is an error: no date can rest on it. */
+const HOLE = 30;
+
+interface Gap {
+  readonly from: Day;
+  readonly days: number;
+}
+
+/** Runs of days without both extremes between the first and the last known day. */
+function gapsOf(weather: WeatherSeries): Gap[] {
+  const gaps: Gap[] = [];
+  let from: Day | null = null;
+  for (let day = weather.start; day < weatherEnd(weather); day++) {
+    if (!known(weather, day)) from ??= day;
+    else if (from !== null) {
+      gaps.push({ from, days: day - from });
+      from = null;
+    }
+  }
+  return gaps;
+}
+
+/**
+ * A record without holes: short gaps are interpolated, longer ones filled by `usual`, each one reported.
+ *
+ * @param usual Usual extremes of a day [°C]; asked only for days in long gaps.
+ * @param asOf Gaps near it are judged more strictly.
+ */
+export function filled(
+  weather: WeatherSeries,
+  usual: (day: Day) => { readonly tmin: number; readonly tmax: number },
+  asOf: Day,
+): { readonly weather: WeatherSeries; readonly problems: readonly Problem[]; readonly filledDays: ReadonlySet<Day> } {
+  const [tmin, tmax] = [weather.tmin.slice(), weather.tmax.slice()];
+  const filledDays = new Set<Day>();
+  const problems: Problem[] = [];
+  for (const { from, days } of gapsOf(weather)) {
+    const code =
+      days > HOLE && from + days > asOf - 366 ? 'weather-hole' : days > SHORT_GAP ? 'weather-gap' : 'weather-gap-short';
+    problems.push(problem(code, { from: formatDay(from), days }, { file: weather.source }));
+    for (let day = from; day < from + days; day++) {
+      const i = day - weather.start;
+      if (days > SHORT_GAP) filledDays.add(day);
+      const between = (values: Float64Array) => {
+        const [before, after] = [
+          values[from - 1 - weather.start] as number,
+          values[from + days - weather.start] as number,
+        ];
+        return before + ((after - before) * (day - from + 1)) / (days + 1);
+      };
+      const value = days > SHORT_GAP ? usual(day) : { tmin: between(weather.tmin), tmax: between(weather.tmax) };
+      tmin[i] = value.tmin;
+      tmax[i] = value.tmax;
+    }
+  }
+  return { weather: { ...weather, tmin, tmax }, problems, filledDays };
+}
+
+/** The whole years of a record that are known on at least nine days in ten. */
+export function wholeYears(weather: WeatherSeries, before: Day): number[] {
+  const counts = new Map<number, number>();
+  for (let day = weather.start; day < Math.min(weatherEnd(weather), before); day++) {
+    if (known(weather, day)) counts.set(yearOf(day), (counts.get(yearOf(day)) ?? 0) + 1);
+  }
+  return [...counts].filter(([, count]) => count >= 329).map(([year]) => year);
+}

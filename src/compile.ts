@@ -1,0 +1,122 @@
+/**
+ * The way through the house, on one page.
+ *
+ *     lawn.yaml ─► read ─► link ──► program, products, journal, weather      every problem with its line
+ *                                      │
+ *                                      ▼
+ *     weather ─► climate ─► traces: observed, then each past year ─► soil temperature, degree days
+ *                                      │
+ *                                      ▼
+ *     program × lawn × traces ─► schedule (with amounts) ─► Season           plain data
+ *                                      │
+ *                                      ▼
+ *     Season × ledger ─► emit ─► iCalendar feed and the next ledger          text
+ *
+ * Nothing here touches a file, the network or the clock: the same inputs give the same bytes.
+ */
+
+import { netArea } from './amounts/area.ts';
+import type { Day } from './base/day.ts';
+import { hasErrors, inOrder, type Problem, problem } from './base/problem.ts';
+import { calendarOf } from './emit/calendar.ts';
+import type { Detail } from './emit/events.ts';
+import { emptyLedger, type Ledger } from './model/ledger.ts';
+import type { Season } from './model/season.ts';
+import { readLawn } from './read/lawn.ts';
+import { type Linked, type Lookup, link, type Source } from './read/link.ts';
+import { planSeason } from './schedule/plan.ts';
+
+/** What a lawn is compiled from. */
+export interface CompileInput {
+  readonly lawn: Source;
+  /** Finds the files that the lawn names. */
+  readonly lookup: Lookup;
+  /** Weather files to take instead of the lawn's own. */
+  readonly weather?: readonly string[] | undefined;
+  /** A program file to take instead of the lawn's own. */
+  readonly program?: string | undefined;
+  readonly asOf: Day;
+  /** What the lawn's feed has published; null where it has published nothing. */
+  readonly ledger: Ledger | null;
+  /** The instant of this revision, `YYYY-MM-DDTHH:MM:SSZ`. */
+  readonly revisedAt: string;
+  readonly detail: Detail;
+}
+
+/** A compiled lawn: its season, its feed, the ledger to keep. All null where a problem is an error. */
+export interface Compiled {
+  readonly season: Season | null;
+  readonly feed: string | null;
+  readonly ledger: Ledger | null;
+  readonly problems: readonly Problem[];
+}
+
+/** Reads a lawn and everything that it names. */
+export function readAll({
+  lawn,
+  lookup,
+  weather,
+  program,
+}: Pick<CompileInput, 'lawn' | 'lookup' | 'weather' | 'program'>) {
+  const parsed = readLawn(lawn.text, lawn.name);
+  const linked = link(parsed, lookup, { weather, program });
+  const empty = Object.entries(linked.value?.lawn.areas ?? {}).filter(([, shape]) => netArea(shape) <= 0);
+  const areaProblems = empty.map(([id, shape]) =>
+    problem('area-empty', { found: `${netArea(shape).toFixed(1)} m²` }, parsed.place(['areas', id])),
+  );
+  return {
+    value: areaProblems.length === 0 ? linked.value : undefined,
+    problems: [...linked.problems, ...areaProblems],
+  };
+}
+
+/**
+ * Compiles a lawn into its season and its feed.
+ *
+ * @example compile({ lawn, lookup, asOf, ledger: null, revisedAt: '2027-04-02T06:00:00Z', detail: 'normal' }).feed
+ */
+export function compile(input: CompileInput): Compiled {
+  // 1. Read the lawn and what it names.
+  const { value, problems: readProblems } = readAll(input);
+  if (!value || hasErrors(readProblems)) return failed(readProblems);
+
+  // 2. Climate, windows, days, amounts: the season.
+  const { season, problems: planProblems } = planLinked(value, input);
+  const problems = inOrder([...readProblems, ...planProblems]);
+  if (!season || hasErrors(problems)) return failed(problems);
+  const whole: Season = { ...season, problems };
+
+  // 3. The feed, revised against what it has published.
+  const { text, ledger } = calendarOf(whole, {
+    ledger: input.ledger ?? emptyLedger,
+    revisedAt: input.revisedAt,
+    detail: input.detail,
+  });
+  return { season: whole, feed: text, ledger, problems };
+}
+
+const failed = (problems: readonly Problem[]): Compiled => ({
+  season: null,
+  feed: null,
+  ledger: null,
+  problems: inOrder(problems),
+});
+
+function planLinked({ lawn, program, products, journal, weather }: Linked, { asOf, ledger }: CompileInput) {
+  const jobs = ledger?.events.flatMap(({ kind, season, step, day }) =>
+    kind === 'job' && step !== null ? [{ season, step, day }] : [],
+  );
+  const [observed = null] = weather.slice(-1);
+  const history = weather.slice(0, -1);
+  return planSeason({
+    program,
+    lawn,
+    products,
+    journal,
+    observed,
+    history,
+    forecast: null,
+    previous: jobs ?? [],
+    asOf,
+  });
+}

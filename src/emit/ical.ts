@@ -1,0 +1,126 @@
+/**
+ * The one place that knows ical-generator and its traps (version 11):
+ * names and descriptions of a calendar are not escaped; control characters, lone surrogates and bidi marks pass through;
+ * a calendar time zone would print UTC stamps as local; start after end is swapped in silence, an equal all-day end and
+ * a UID used twice are accepted; properties are written after components; the last line has no line end.
+ */
+import { escape as escaped, ICalAlarmType, ICalCalendar, ICalEventStatus, ICalEventTransparency } from 'ical-generator';
+
+/** An event as plain data. Days are `YYYY-MM-DD`, instants `YYYY-MM-DDTHH:MM:SSZ`; the end is the first moment after it. */
+export interface FeedEvent {
+  readonly uid: string;
+  readonly allDay: boolean;
+  readonly start: string;
+  readonly end: string;
+  readonly summary: string;
+  readonly description: string;
+  readonly status: 'TENTATIVE' | 'CONFIRMED' | 'CANCELLED';
+  readonly transparent: boolean;
+  readonly categories: readonly string[];
+  /** Minutes before the start. */
+  readonly remindersMin: readonly number[];
+  readonly sequence: number;
+  readonly lastModified: string;
+}
+
+interface Calendar {
+  readonly name: string;
+  readonly description: string;
+  readonly language: string;
+  /** Minutes between two polls that would be enough. */
+  readonly refreshMin: number;
+  readonly events: readonly FeedEvent[];
+}
+
+const PRODID = { company: 'soilclock', product: 'season feed', language: 'EN' };
+
+/**
+ * A calendar as iCalendar text (RFC 5545, RFC 7986): UTF-8, CRLF after every line, at most 75 octets a line.
+ *
+ * @throws RangeError for an empty calendar, a UID used twice or an event that does not end after its start: our own bugs.
+ */
+export function icalendar({ name, description, language, refreshMin, events }: Calendar): string {
+  check(events);
+  const calendar = new ICalCalendar({
+    prodId: { ...PRODID, language: language.slice(0, 2).toUpperCase() },
+    name: escaped(cleaned(name), false),
+    description: escaped(cleaned(description), false),
+    ttl: refreshMin * 60,
+  });
+  for (const event of events) {
+    calendar.createEvent({
+      id: event.uid,
+      sequence: event.sequence,
+      stamp: new Date(event.lastModified),
+      lastModified: new Date(event.lastModified),
+      allDay: event.allDay,
+      // A day as text is the only form that no host zone can shift.
+      start: event.allDay ? event.start : new Date(event.start),
+      end: event.allDay ? event.end : new Date(event.end),
+      summary: cleaned(event.summary),
+      description: { plain: cleaned(event.description) },
+      status: ICalEventStatus[event.status],
+      transparency: event.transparent ? ICalEventTransparency.TRANSPARENT : ICalEventTransparency.OPAQUE,
+      categories: event.categories.map((category) => ({ name: cleaned(category) })),
+      alarms: event.remindersMin.map((minutes) => ({
+        type: ICalAlarmType.display,
+        trigger: minutes * 60,
+        description: cleaned(event.summary),
+      })),
+    });
+  }
+  return propertiesFirst(calendar.toString());
+}
+
+function check(events: readonly FeedEvent[]): void {
+  if (events.length === 0) throw new RangeError('a calendar needs at least one event');
+  const seen = new Set<string>();
+  for (const { uid, start, end } of events) {
+    if (seen.has(uid)) throw new RangeError(`the UID ${uid} is used twice`);
+    if (!/^[\w.@-]{1,255}$/.test(uid)) throw new RangeError(`the UID ${uid} is not plain`);
+    if (!(end > start)) throw new RangeError(`the event ${uid} ends at ${end}, not after its start ${start}`);
+    seen.add(uid);
+  }
+}
+
+/** Line and paragraph separators of Unicode, and bare carriage returns, are line ends. */
+const LINE_ENDS = /\r\n?|\u0085|\u2028|\u2029/g;
+/** Controls but tab and line feed, lone surrogates, the byte order mark, and marks that turn the reading direction. */
+const UNWANTED = /(?![\t\n])\p{Cc}|\p{Surrogate}|[\u{feff}\u{200e}\u{200f}\u{202a}-\u{202e}\u{2066}-\u{2069}]/gu;
+
+/** A text without what iCalendar forbids and what could deceive a reader. */
+export const cleaned = (text: string): string => text.replace(LINE_ENDS, '\n').replace(UNWANTED, '');
+
+/** Puts the properties of each component before the components inside it, and ends the last line. */
+function propertiesFirst(text: string): string {
+  const lines = text.split('\r\n').filter((line) => line !== '');
+  const physical: string[][] = [];
+  for (const line of lines) {
+    if (/^[ \t]/.test(line)) physical.at(-1)?.push(line);
+    else physical.push([line]);
+  }
+  interface Component {
+    readonly properties: string[];
+    readonly inner: Component[];
+    readonly begin: string;
+  }
+  const root: Component = { properties: [], inner: [], begin: '' };
+  const open = [root];
+  for (const folded of physical) {
+    const [first = ''] = folded;
+    const current = open.at(-1) as Component;
+    if (first.startsWith('BEGIN:')) {
+      const component: Component = { properties: [], inner: [], begin: first };
+      current.inner.push(component);
+      open.push(component);
+    } else if (first.startsWith('END:')) open.pop();
+    else current.properties.push(...folded);
+  }
+  const written = ({ properties, inner, begin }: Component): string[] => [
+    begin,
+    ...properties,
+    ...inner.flatMap(written),
+    begin.replace('BEGIN:', 'END:'),
+  ];
+  return `${root.inner.flatMap(written).join('\r\n')}\r\n`;
+}

@@ -1,0 +1,160 @@
+import { parseDay } from '../base/day.ts';
+import { type Display, displayOf } from '../base/display.ts';
+import type { Application, Season } from '../model/season.ts';
+import { type Column, table } from './table.ts';
+
+/** A text cut into lines at spaces, each behind an indent; lines after the first are set in a little further. */
+function wrapped(text: string, width: number, indent: string): string[] {
+  const lines: string[] = [];
+  let line = indent;
+  const own = `${indent}${/^\s*/.exec(text)?.[0] ?? ''}`;
+  line = own;
+  for (const word of text.trim().split(/\s+/)) {
+    if (line.trim() !== '' && line.length + 1 + word.length > width) {
+      lines.push(line);
+      line = `${own}  ${word}`;
+    } else line = line.trim() === '' ? `${line}${word}` : `${line} ${word}`;
+  }
+  return [...lines, line];
+}
+
+const section = (title: string, lines: readonly string[]): string[] =>
+  lines.length === 0 ? [] : ['', title, ...lines];
+
+const COLUMNS: readonly Column[] = [
+  { title: 'Day' },
+  { title: 'Status' },
+  { title: 'What', flexible: true },
+  { title: 'Window' },
+  { title: 'Usual' },
+  { title: 'In all', right: true },
+];
+
+/** The whole plan as text: what now, what moved, the season as a table, what to buy, limits. */
+export function planReport(season: Season, width: number): string {
+  const display = displayOf(season.display.units, season.display.language);
+  const wrap = (lines: readonly string[]) => lines.flatMap((line) => wrapped(line, width, '  '));
+  const { observedThrough, traces } = season.weather;
+  const observed = observedThrough === null ? '' : `, weather seen through ${dayText(observedThrough, display)}`;
+  const lines = [
+    ...wrapped(`${season.lawnName}: ${season.programName}`, width, ''),
+    ...wrapped(`As of ${dayText(season.asOf, display)}${observed}, then ${traces} past years.`, width, ''),
+    ...section('What now', wrap(season.now)),
+    ...section('What has moved', wrap(season.moved)),
+    ...section(
+      `Season ${season.season.year}`,
+      table(
+        COLUMNS,
+        season.applications.map((one) => row(one, season, display)),
+        width,
+      ),
+    ),
+    ...section('To buy', wrap(season.shopping.map((purchase) => purchaseLine(purchase, season, display)))),
+    ...section('Nitrogen of the season', wrap(limitLines(season, display))),
+  ];
+  return `${lines.join('\n')}\n`;
+}
+
+const dayText = (day: string | null, display: Display): string => {
+  const parsed = day === null ? null : parseDay(day);
+  return parsed === null ? '' : display.day(parsed);
+};
+
+const shortText = (day: string | null, display: Display): string => {
+  const parsed = day === null ? null : parseDay(day);
+  return parsed === null ? '?' : display.shortDay(parsed);
+};
+
+function row(
+  { name, status, date, window, totals, areas, season }: Application,
+  plan: Season,
+  display: Display,
+): string[] {
+  const gone = status === 'skipped' || status === 'dropped';
+  const next = season === plan.season.year ? '' : ` ${season}`;
+  const [total] = totals;
+  const amount = total
+    ? inAll(total.amountKg, total.amountL, display)
+    : (areas.find((area) => area.amount !== null)?.amount ?? '');
+  return [
+    date === null ? '–' : dayText(date, display),
+    status,
+    `${name}${next}`,
+    gone || window.opens.p50 === null
+      ? ''
+      : `${shortText(window.opens.p50, display)} – ${shortText(window.closes.p50, display)}`,
+    gone ? '' : shortText(window.opens.usual, display),
+    gone ? '' : amount,
+  ];
+}
+
+const inAll = (kg: number | null, litres: number | null, display: Display): string => {
+  if (kg !== null) return display.mass(kg);
+  return litres === null ? '' : display.volume(litres / 1000);
+};
+
+function purchaseLine(
+  { name, needKg, needL, shelfKg, shelfL, packages, buyBy, cost }: Season['shopping'][number],
+  season: Season,
+  display: Display,
+): string {
+  const need = `${name}: need ${inAll(needKg, needL, display)}, on the shelf ${inAll(shelfKg, shelfL, display)}`;
+  if (packages.length === 0)
+    return buyBy === null
+      ? `${need}; enough`
+      : `${need}; buy by ${dayText(buyBy, display)} (its products entry names no package)`;
+  const bags = packages.map(({ size, count }) => `${count} × ${size}`).join(' + ');
+  const { language, currency } = season.display;
+  const price =
+    cost === null ? '' : `, ${new Intl.NumberFormat(language, { style: 'currency', currency }).format(cost)}`;
+  return `${need}; buy ${bags} by ${dayText(buyBy, display)}${price}`;
+}
+
+/** One line for each limit, over the areas that share its figures. */
+function limitLines({ limits }: Season, display: Display): string[] {
+  const lines = new Map<string, string[]>();
+  for (const { area, plannedGPerM2, doneGPerM2, limitGPerM2, ok, name } of limits) {
+    const rate = (grams: number) => display.massRate(grams / 1000);
+    const whose = name === 'nitrogen-yearly' ? "the program's" : "the place's";
+    const line = `${rate(doneGPerM2)} done, ${rate(plannedGPerM2)} planned; ${whose} limit ${rate(limitGPerM2)}${ok ? '' : ' is EXCEEDED'}`;
+    lines.set(line, [...(lines.get(line) ?? []), area]);
+  }
+  return [...lines].map(([line, areas]) => `${areas.join(', ')}: ${line}`);
+}
+
+/** One application's whole why, as text. */
+export function stepReport(application: Application, season: Season, width: number): string {
+  const display = displayOf(season.display.units, season.display.language);
+  const wrap = (lines: readonly string[]) => lines.flatMap((line) => wrapped(line, width, '  '));
+  const { name, status, date, inWindow, window, notJudged } = application;
+  const spread = (label: string, { p10, p50, p90, usual }: Application['window']['opens']) => [
+    label,
+    ...[p10, p50, p90, usual].map((day) => shortText(day, display)),
+  ];
+  const gone = status === 'skipped' || status === 'dropped';
+  const rows = [spread('opens', window.opens), spread('best', window.best), spread('closes', window.closes)];
+  const chosen =
+    date === null
+      ? status
+      : `${status}, ${dayText(date, display)}${inWindow === null ? '' : `, inside the window in ${Math.round(inWindow * 100)} % of the runs`}`;
+  const lines = [
+    ...wrapped(`${name} (${application.id})`, width, ''),
+    ...wrapped(chosen, width, ''),
+    ...(gone
+      ? []
+      : section(
+          'Window',
+          table(
+            [{ title: '' }, { title: '1 in 10 by' }, { title: 'middle' }, { title: '9 in 10 by' }, { title: 'usual' }],
+            rows,
+            width,
+          ),
+        )),
+    ...section('Why', wrap(application.why)),
+    ...section('What to do', wrap(application.how)),
+    ...section('Not judged: look before you start', wrap(notJudged.length > 0 ? [notJudged.join(', ')] : [])),
+    ...section('Take care', wrap(application.cautions)),
+    ...section('Sources', wrap(application.sources)),
+  ];
+  return `${lines.join('\n')}\n`;
+}

@@ -1,0 +1,30 @@
+import { parseDay } from '../base/day.ts';
+import type { Display } from '../base/display.ts';
+import type { Spread } from '../model/season.ts';
+
+/** The English words of a feed that a Season does not carry. */
+export const feedWords = {
+  category: 'Lawn',
+  calendarAbout: (lawn: string, program: string) =>
+    `${program}, for ${lawn}. Dates follow soil temperature and degree days; ranges firm up as the season unfolds.`,
+  doneTitle: (name: string) => `Done: ${name}`,
+  windowTitle: (name: string) => `Window: ${name}`,
+  windowText: (opens: Spread, closes: Spread, display: Display) =>
+    `Opens ${range(opens, display)}; last good day ${range(closes, display)}. Shown from the middle opening to the middle last day.`,
+  soilTitle: (line: string) => `Soil today. ${line}`,
+  noReading: 'No reading.',
+  whatToDo: 'What to do',
+  cautions: 'Take care',
+  why: 'Why this day',
+  lookFirst: (what: readonly string[]) => `Not judged: ${what.join(', ')}. Look before you start.`,
+  asOf: (day: string, observed: string | null) => `As of ${day}; weather observed through ${observed ?? 'no day'}.`,
+  labelWins: 'The label in hand, local rules and licensed practice go before this plan.',
+} as const;
+
+function range({ p10, p50, p90 }: Spread, display: Display): string {
+  const shown = (day: string | null) => {
+    const parsed = parseDay(day ?? '');
+    return parsed === null ? 'much later' : display.shortDay(parsed);
+  };
+  return p10 === p90 ? shown(p50) : `about ${shown(p50)} (8 in 10: ${shown(p10)} to ${shown(p90)})`;
+}

@@ -1,0 +1,17 @@
+/**
+ * The public API of soilclock: plain data in, plain data out; the same functions that the command uses.
+ * Nothing here touches a file, the network or the clock.
+ */
+export { areaOf, productAmount } from './amounts/public.ts';
+export { degreeDays } from './climate/degree-days.ts';
+export { soilTemperature } from './climate/soil-temperature.ts';
+export { annualWave, dampingDepth } from './climate/wave.ts';
+export { compile } from './compile.ts';
+export { calendarOf } from './emit/calendar.ts';
+export { compareSeasons } from './emit/compare.ts';
+export { emptyLedger } from './model/ledger.ts';
+export { readJournal, readLawn, readProducts } from './read/lawn.ts';
+export { link } from './read/link.ts';
+export { readProgram } from './read/program.ts';
+export { readWeather } from './read/weather.ts';
+export { planSeason } from './schedule/plan.ts';

@@ -1,0 +1,161 @@
+/**
+ * The building blocks of every file kind: schemas that check a plain value and turn it into the model's form.
+ * They are the one source of types and of validation. A schema reports a fault by a code of the problem table
+ * (`message`), with what was expected beside it; `read` turns that into a problem with its place.
+ */
+import * as v from 'valibot';
+import { type Day, type MonthDay, parseDay, parseMonthDay } from '../base/day.ts';
+import { expectedOf, type Measure, parseQuantity } from '../base/quantity.ts';
+
+type Camel<S> = S extends `${infer A}-${infer B}` ? `${A}${Capitalize<Camel<B>>}` : S;
+type CamelKeys<T> = { readonly [K in keyof T as Camel<K>]: T[K] };
+
+const camel = (key: string): string => key.replace(/-([a-z0-9])/g, (_, letter: string) => letter.toUpperCase());
+
+/** A map with exactly these keys; any other key is a fault. Keys of the file are kebab-case, those of the model camelCase. */
+export function map<E extends v.ObjectEntries>(entries: E) {
+  const allowed = Object.keys(entries).join('|');
+  const refused = v.custom<never>(() => false, `unknown-key:${allowed}`);
+  return v.pipe(
+    v.objectWithRest(entries, refused),
+    v.transform((value) => {
+      const renamed = Object.entries(value).map(([key, inner]) => [camel(key), inner]);
+      return Object.fromEntries(renamed) as CamelKeys<v.InferOutput<v.ObjectSchema<E, undefined>>>;
+    }),
+  );
+}
+
+/** A key that may be left out. */
+export const maybe = v.exactOptional;
+
+/** A quantity as text with its unit, turned into SI. */
+export const quantity = (measure: Measure) =>
+  v.pipe(
+    v.string(`wrong-type:${expectedOf(measure)}`),
+    v.rawTransform<string, number>(({ dataset, addIssue, NEVER }) => {
+      const result = parseQuantity(dataset.value, measure);
+      if ('value' in result) return result.value;
+      addIssue({ message: `quantity:${JSON.stringify(result)}`, expected: expectedOf(measure) });
+      return NEVER;
+    }),
+  );
+
+/** A quantity that may not be negative. */
+export const positive = (measure: Measure) =>
+  v.pipe(quantity(measure), v.minValue(0, `out-of-range:${expectedOf(measure)}, not negative`));
+
+/** A temperature or degree-day threshold that keeps the scale it was written in. */
+export const scaledTemperature = v.pipe(
+  v.string(`wrong-type:${expectedOf('temperature')}`),
+  v.rawTransform<string, { readonly celsius: number; readonly degree: number }>(({ dataset, addIssue, NEVER }) => {
+    const result = parseQuantity(dataset.value, 'temperature');
+    if ('value' in result) return { celsius: result.value, degree: /F$/.test(result.unit) ? 5 / 9 : 1 };
+    addIssue({ message: `quantity:${JSON.stringify(result)}`, expected: expectedOf('temperature') });
+    return NEVER;
+  }),
+);
+
+const parsed = <T>(code: string, expected: string, parse: (text: string) => T | null) =>
+  v.pipe(
+    v.string(`wrong-type:${expected}`),
+    v.rawTransform<string, T>(({ dataset, addIssue, NEVER }) => {
+      const value = parse(dataset.value);
+      if (value !== null) return value;
+      addIssue({ message: code, expected });
+      return NEVER;
+    }),
+  );
+
+/** A civil day, `YYYY-MM-DD`. */
+export const day = parsed<Day>('not-a-date', 'a day such as 2027-04-03', parseDay);
+
+/** A day of any year, `MM-DD`. */
+export const monthDay = parsed<MonthDay>('not-a-date', 'a month and day such as 04-03', parseMonthDay);
+
+/** A day, or a month and day that holds in every year. */
+export const dayOrMonthDay = parsed<Day | MonthDay>(
+  'not-a-date',
+  'a day such as 2027-04-03 or 04-03',
+  (text) => parseDay(text) ?? parseMonthDay(text),
+);
+
+/** A wall-clock time `HH:MM` in minutes after midnight. */
+export const clock = parsed<number>('out-of-range', 'a time such as "08:00"', (text) => {
+  const match = /^([01]\d|2[0-3]):([0-5]\d)$/.exec(text);
+  return match ? Number(match[1]) * 60 + Number(match[2]) : null;
+});
+
+/** Free text of a person; never empty. */
+export const text = v.pipe(
+  v.string(),
+  v.nonEmpty('wrong-type:a text'),
+  v.maxLength(2000, 'out-of-range:at most 2000 characters'),
+);
+
+/** An identifier: lower-case letters, digits and hyphens. */
+export const id = v.pipe(
+  v.string(),
+  v.regex(/^[a-z0-9]+(-[a-z0-9]+)*$/, 'wrong-type:an id in lower-case letters, digits and single hyphens'),
+  v.maxLength(64, 'out-of-range:an id of at most 64 characters'),
+);
+
+/** One of some words. */
+export const word = <const T extends readonly string[]>(words: T) => v.picklist(words);
+
+/** One word that stands alone, or a map. */
+export const orWord = <const W extends string, S extends v.GenericSchema>(only: W, schema: S) =>
+  v.lazy((input): v.LiteralSchema<W, string> | S =>
+    typeof input === 'string' ? v.literal(only, `wrong-type:${only}, or a map`) : schema,
+  );
+
+/** A plain number within bounds. */
+export const number = (from: number, to: number) =>
+  v.pipe(
+    v.number(),
+    v.minValue(from, `out-of-range:${from} to ${to}`),
+    v.maxValue(to, `out-of-range:${from} to ${to}`),
+  );
+
+/** A whole number within bounds. */
+export const whole = (from: number, to: number) => v.pipe(number(from, to), v.integer('wrong-type:a whole number'));
+
+/** A map whose keys are ids. */
+export const byId = <S extends v.GenericSchema>(value: S) => v.record(id, value);
+
+/** A range of quantities, each end optional. */
+export const range = (measure: Measure) => map({ from: maybe(quantity(measure)), to: maybe(quantity(measure)) });
+
+/** The key of a source in the program's table, or one of the two words for a rule without one. */
+export const source = v.string();
+
+/** The words that stand in for a published source. */
+export const UNPUBLISHED = ['common-practice', 'from-memory'] as const;
+
+/** An amount of product, by weight or by volume, in SI. */
+export interface Amount {
+  readonly by: 'mass' | 'volume';
+  readonly value: number;
+}
+
+/** An amount on each square metre, by weight or by volume, in SI. */
+export type Rate = Amount;
+
+const either = (mass: Measure, volume: Measure) =>
+  v.pipe(
+    v.string(`wrong-type:${expectedOf(mass)}`),
+    v.rawTransform<string, Amount>(({ dataset, addIssue, NEVER }) => {
+      const byMass = parseQuantity(dataset.value, mass);
+      if ('value' in byMass && byMass.value > 0) return { by: 'mass', value: byMass.value };
+      const byVolume = parseQuantity(dataset.value, volume);
+      if ('value' in byVolume && byVolume.value > 0) return { by: 'volume', value: byVolume.value };
+      if ('value' in byMass || 'value' in byVolume) addIssue({ message: `out-of-range:${expectedOf(mass)}, above 0` });
+      else addIssue({ message: `quantity:${JSON.stringify(byMass)}`, expected: expectedOf(mass) });
+      return NEVER;
+    }),
+  );
+
+/** A rate of product by weight or by volume. */
+export const rate = either('mass per area', 'volume per area');
+
+/** A weight or a volume. */
+export const amount = either('mass', 'volume');

@@ -1,0 +1,126 @@
+import * as v from 'valibot';
+import {
+  amount,
+  byId,
+  clock,
+  day,
+  id,
+  map,
+  maybe,
+  monthDay,
+  number,
+  orWord,
+  positive,
+  quantity,
+  text,
+  whole,
+  word,
+} from './fields.ts';
+import { ProductSchema } from './product.ts';
+import { GRASSES } from './program.ts';
+import { AreaSchema } from './shape.ts';
+
+const WEEKDAYS = ['sun', 'mon', 'tue', 'wed', 'thu', 'fri', 'sat'] as const;
+
+/** Weekday numbers, 0 = Sunday. */
+const weekdays = v.pipe(
+  v.array(word(WEEKDAYS)),
+  v.minLength(1, 'wrong-type:a list of at least one weekday'),
+  v.transform((names) => names.map((name) => WEEKDAYS.indexOf(name))),
+);
+
+const reminders = v.array(positive('duration'));
+const dayRange = v.strictTuple([day, day]);
+
+const spreader = map({
+  kind: maybe(word(['rotary', 'drop', 'hand'])),
+  swath: maybe(positive('length')),
+  dial: maybe(map({ from: number(0, 1000), to: number(0, 1000), step: number(0, 1000) })),
+  speed: maybe(positive('speed')),
+  passes: maybe(word(['crossing'])),
+});
+
+/** A rule of the place: something forbidden between two days of the year, or a limit on nitrogen. */
+const localRule = v.lazy((input) =>
+  input !== null && typeof input === 'object' && 'limit' in input
+    ? map({ limit: word(['N']), yearly: positive('mass per area'), because: maybe(text) })
+    : map({
+        forbid: v.array(word(['fertilizer', 'pesticide', 'nitrogen', 'phosphorus', 'seed'])),
+        between: maybe(v.strictTuple([monthDay, monthDay])),
+        because: maybe(text),
+      }),
+);
+
+/** A season-long lawn: location, areas, grass, soil, equipment, shelf, working days, local rules; private. */
+export const LawnSchema = map({
+  kind: v.literal('lawn', 'wrong-kind:lawn'),
+  version: v.literal(1, 'wrong-type:1, the version of the format'),
+  id,
+  name: maybe(text),
+  feed: maybe(
+    map({ key: v.pipe(v.string(), v.regex(/^[a-z0-9]{4,64}$/, 'wrong-type:4 to 64 lower-case letters and digits')) }),
+  ),
+  location: map({
+    latitude: number(-66, 66),
+    longitude: number(-180, 180),
+    elevation: maybe(
+      v.pipe(
+        quantity('length'),
+        v.minValue(-430, 'out-of-range:-430 m to 5000 m'),
+        v.maxValue(5000, 'out-of-range:-430 m to 5000 m'),
+      ),
+    ),
+  }),
+  timezone: maybe(v.string()),
+  grass: word(GRASSES),
+  program: v.string('wrong-type:the path of a program file'),
+  products: maybe(
+    v.array(
+      v.lazy((input) => (typeof input === 'string' ? v.string() : map({ id, ...ProductSchema.pipe[0].entries }))),
+    ),
+  ),
+  weather: map({
+    files: v.pipe(v.array(v.string()), v.minLength(1, 'wrong-type:a list of at least one file')),
+    units: maybe(word(['metric', 'us'])),
+    service: maybe(word(['none'])),
+    forecast: maybe(word(['none'])),
+  }),
+  display: maybe(
+    map({
+      units: maybe(word(['us', 'metric'])),
+      language: maybe(word(['en-US', 'en-GB', 'en'])),
+      currency: maybe(v.pipe(v.string(), v.regex(/^[A-Z]{3}$/, 'wrong-type:a currency code such as USD'))),
+    }),
+  ),
+  soil: maybe(
+    map({
+      texture: maybe(id),
+      tests: maybe(v.array(map({ date: day, pH: maybe(number(2, 12)) }))),
+    }),
+  ),
+  facts: maybe(v.record(id, v.boolean())),
+  areas: v.pipe(
+    byId(AreaSchema),
+    v.check((areas) => Object.keys(areas).length > 0, 'wrong-type:a map with at least one area'),
+  ),
+  equipment: maybe(map({ spreader: maybe(spreader) })),
+  working: maybe(
+    map({
+      days: maybe(weekdays),
+      between: maybe(v.strictTuple([clock, clock])),
+      'jobs-per-day': maybe(whole(1, 20)),
+      away: maybe(v.array(dayRange)),
+      remind: maybe(reminders),
+    }),
+  ),
+  steps: maybe(byId(orWord('skip', map({ date: day })))),
+  'local-rules': maybe(v.array(localRule)),
+  shelf: maybe(
+    v.pipe(
+      v.objectWithRest({ counted: maybe(day) }, amount),
+      v.transform(({ counted, ...stock }) => ({ counted: counted ?? null, stock })),
+    ),
+  ),
+});
+export type Lawn = v.InferOutput<typeof LawnSchema>;
+export type LocalRule = NonNullable<Lawn['localRules']>[number];

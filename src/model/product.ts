@@ -1,0 +1,94 @@
+import * as v from 'valibot';
+import type { Day } from '../base/day.ts';
+import { amount, byId, day, id, map, maybe, number, positive, quantity, rate, text, word } from './fields.ts';
+
+const share = v.pipe(
+  quantity('share'),
+  v.minValue(0, 'out-of-range:0% to 100%'),
+  v.maxValue(1, 'out-of-range:0% to 100%'),
+);
+
+/** Nutrients as shares of the product's weight: nitrogen, phosphate (P2O5), potash (K2O). */
+export interface Analysis {
+  readonly N: number;
+  readonly P2O5: number;
+  readonly K2O: number;
+}
+
+export type Nutrient = keyof Analysis;
+
+/** Reads `16-4-8`: the guaranteed analysis in percent by weight, at most 100 together; null for anything else. */
+export function parseAnalysis(written: string): Analysis | null {
+  const match = /^(\d+(?:\.\d+)?)-(\d+(?:\.\d+)?)-(\d+(?:\.\d+)?)$/.exec(written);
+  if (!match) return null;
+  const [N = 0, P2O5 = 0, K2O = 0] = match.slice(1).map((percent) => Number(percent) / 100);
+  return N + P2O5 + K2O <= 1 ? { N, P2O5, K2O } : null;
+}
+
+const analysis = v.pipe(
+  v.string('wrong-type:an analysis such as 16-4-8'),
+  v.rawTransform<string, Analysis>(({ dataset, addIssue, NEVER }) => {
+    const value = parseAnalysis(dataset.value);
+    if (value) return value;
+    addIssue({ message: 'out-of-range:an analysis such as 16-4-8, in percent, at most 100 together' });
+    return NEVER;
+  }),
+);
+
+const packageSize = map({ size: amount, price: maybe(number(0, 1e6)) });
+
+/** What the label in hand says; every figure is typed from there. */
+const label = map({
+  rate,
+  'per-application': maybe(rate),
+  'per-year': maybe(rate),
+  interval: maybe(positive('duration')),
+  'seed-safe': maybe(map({ after: maybe(positive('duration')), before: maybe(positive('duration')) })),
+  'water-in': maybe(map({ depth: maybe(positive('length')), within: maybe(positive('duration')) })),
+  're-entry': maybe(text),
+  grasses: maybe(v.array(id)),
+  checked: maybe(day),
+});
+
+/** A product: granular, liquid, soluble, seed or amendment. `slow-share` left out means none: all nitrogen counts as quick. */
+export const ProductSchema = map({
+  name: maybe(text),
+  form: word(['granular', 'liquid', 'soluble', 'seed', 'amendment']),
+  analysis: maybe(analysis),
+  'slow-share': maybe(share),
+  covers: maybe(positive('area')),
+  package: maybe(packageSize),
+  packages: maybe(
+    v.pipe(
+      v.array(packageSize),
+      v.minLength(1, 'wrong-type:a list of at least one package'),
+      v.maxLength(4, 'out-of-range:at most 4 package sizes'),
+    ),
+  ),
+  density: maybe(positive('density')),
+  neutralising: maybe(share),
+  pesticide: maybe(id),
+  actives: maybe(byId(share)),
+  label: maybe(label),
+});
+
+/** A products file: products by id. */
+export const ProductsSchema = map({
+  kind: v.literal('products', 'wrong-kind:products'),
+  version: v.literal(1, 'wrong-type:1, the version of the format'),
+  products: byId(ProductSchema),
+});
+
+export type Product = v.InferOutput<typeof ProductSchema> & { readonly id: string };
+export type Label = NonNullable<Product['label']>;
+export type ProductsFile = v.InferOutput<typeof ProductsSchema>;
+
+/** Package sizes that a product is sold in. */
+export const packagesOf = (product: Product) => product.packages ?? (product.package ? [product.package] : []);
+
+/** Whether a product is a pesticide: its rates then come from its label entry alone. */
+export const isPesticide = (product: Product): boolean =>
+  product.actives !== undefined || product.pesticide !== undefined;
+
+/** The day on which somebody last compared the entry with the label in hand. */
+export const labelChecked = (product: Product): Day | null => product.label?.checked ?? null;

@@ -1,0 +1,165 @@
+import * as v from 'valibot';
+import { byId, id, map, maybe, monthDay, number, orWord, positive, range, rate, source, text, word } from './fields.ts';
+import type { Nutrient } from './product.ts';
+import { type Trigger, TriggerSchema } from './trigger.ts';
+
+export const GRASSES = [
+  'kentucky-bluegrass',
+  'perennial-ryegrass',
+  'tall-fescue',
+  'fine-fescue',
+  'bermudagrass',
+  'zoysiagrass',
+  'st-augustinegrass',
+  'centipedegrass',
+  'bahiagrass',
+  'buffalograss',
+] as const;
+export type Grass = (typeof GRASSES)[number];
+
+export const CLIMATES = [
+  'cool-humid',
+  'cool-arid',
+  'maritime',
+  'transition',
+  'warm-humid',
+  'warm-arid',
+  'tropical',
+] as const;
+export const WORKS = ['spread', 'spray', 'seed', 'aerate', 'mow', 'water', 'scout', 'sample', 'other'] as const;
+export type Work = (typeof WORKS)[number];
+
+const massRate = positive('mass per area');
+const rateKeys = { source: maybe(source) };
+
+/** What a step puts down, or does: one schema a kind. A new kind is added here and in `amounts/product-amount.ts`. */
+const applies = {
+  product: v.pipe(
+    map({ product: id, rate, ...rateKeys }),
+    v.transform((value) => ({ kind: 'product' as const, ...value })),
+  ),
+  nutrient: v.pipe(
+    map({
+      nutrient: map({ N: maybe(massRate), P2O5: maybe(massRate), K2O: maybe(massRate) }),
+      prefer: maybe(map({ 'slow-share': maybe(positive('share')) })),
+      ...rateKeys,
+    }),
+    v.transform(({ nutrient, ...value }) => ({
+      kind: 'nutrient' as const,
+      rates: nutrient as Partial<Record<Nutrient, number>>,
+      ...value,
+    })),
+  ),
+  'bag-rate': v.pipe(
+    map({ 'bag-rate': id, ...rateKeys }),
+    v.transform(({ bagRate, ...value }) => ({ kind: 'bag-rate' as const, product: bagRate, ...value })),
+  ),
+  seed: v.pipe(
+    map({ seed: id, rate, ...rateKeys }),
+    v.transform(({ seed, ...value }) => ({ kind: 'seed' as const, product: seed, ...value })),
+  ),
+  amendment: v.pipe(
+    map({ amendment: id, rate, ...rateKeys }),
+    v.transform(({ amendment, ...value }) => ({ kind: 'amendment' as const, product: amendment, ...value })),
+  ),
+  pesticide: v.pipe(
+    map({ pesticide: id, actives: maybe(byId(map({ compare: maybe(massRate), source: maybe(source) }))), ...rateKeys }),
+    v.transform(({ pesticide, ...value }) => ({ kind: 'pesticide' as const, pesticide, ...value })),
+  ),
+  mow: v.pipe(
+    map({ mow: map({ height: positive('length'), source: maybe(source) }), ...rateKeys }),
+    v.transform(({ mow, ...value }) => ({ kind: 'mow' as const, height: mow.height, ...value })),
+  ),
+  water: v.pipe(
+    map({ water: map({ depth: positive('length'), source: maybe(source) }), ...rateKeys }),
+    v.transform(({ water, ...value }) => ({ kind: 'water' as const, depth: water.depth, ...value })),
+  ),
+};
+
+export type Apply = { [K in keyof typeof applies]: v.InferOutput<(typeof applies)[K]> }[keyof typeof applies];
+export type ApplyOf<K extends Apply['kind']> = Extract<Apply, { kind: K }>;
+
+const ApplySchema: v.GenericSchema<unknown, Apply> = v.lazy((input) => {
+  const names = input !== null && typeof input === 'object' ? Object.keys(input) : [];
+  const [kind, second] = names.filter((name) => Object.hasOwn(applies, name));
+  if (kind === undefined || second !== undefined) {
+    return v.custom<never>(
+      () => false,
+      `apply-one-of:${names.join(', ') || 'nothing'}:${Object.keys(applies).join('|')}`,
+    );
+  }
+  return applies[kind as keyof typeof applies] as v.GenericSchema<unknown, Apply>;
+});
+
+const below = map({ below: maybe(number(0, 14)), above: maybe(number(0, 14)) });
+
+/** A condition on the lawn; all its keys have to hold. */
+const ConditionSchema = map({
+  lawn: maybe(v.record(id, v.boolean())),
+  'soil-test': maybe(map({ pH: maybe(below) })),
+  source: maybe(source),
+});
+export type Condition = v.InferOutput<typeof ConditionSchema>;
+
+const weather = map({
+  'wind-below': maybe(positive('speed')),
+  air: maybe(range('temperature')),
+  'rain-below': maybe(map({ depth: positive('length'), in: positive('duration') })),
+  source: maybe(source),
+});
+
+const StepSchema = map({
+  id,
+  name: text,
+  work: word(WORKS),
+  window: map({ opens: TriggerSchema, best: maybe(TriggerSchema), closes: maybe(TriggerSchema) }),
+  lean: maybe(word(['early', 'late'])),
+  apply: maybe(ApplySchema),
+  'water-in': maybe(
+    map({ depth: maybe(positive('length')), within: maybe(positive('duration')), source: maybe(source) }),
+  ),
+  weather: maybe(weather),
+  'if-missed': maybe(orWord('skip', map({ until: maybe(TriggerSchema), note: maybe(text), source: maybe(source) }))),
+  'only-if': maybe(ConditionSchema),
+  unless: maybe(ConditionSchema),
+  cautions: maybe(v.array(text)),
+  note: maybe(text),
+  source: maybe(source),
+});
+export type Step = v.InferOutput<typeof StepSchema>;
+
+/** A season program: steps for a kind of grass in a kind of climate; holds no private data and no pesticide dose. */
+export const ProgramSchema = map({
+  kind: v.literal('program', 'wrong-kind:program'),
+  version: v.literal(1, 'wrong-type:1, the version of the format'),
+  id,
+  name: text,
+  grass: v.pipe(v.array(word(GRASSES)), v.minLength(1, 'wrong-type:a list of at least one grass')),
+  climate: maybe(v.array(word(CLIMATES))),
+  season: maybe(map({ from: monthDay })),
+  about: maybe(text),
+  author: maybe(text),
+  license: maybe(text),
+  sources: maybe(v.record(id, text)),
+  nitrogen: maybe(
+    map({
+      yearly: maybe(map({ from: maybe(massRate), to: maybe(massRate), source: maybe(source) })),
+      single: maybe(map({ total: maybe(massRate), quick: maybe(massRate), source: maybe(source) })),
+      spacing: maybe(positive('duration')),
+      source: maybe(source),
+    }),
+  ),
+  steps: v.pipe(v.array(StepSchema), v.minLength(1, 'wrong-type:a list of at least one step')),
+});
+export type Program = v.InferOutput<typeof ProgramSchema>;
+
+/** Every trigger inside a trigger, itself first. */
+export function triggersIn(trigger: Trigger): Trigger[] {
+  if (trigger.kind === 'any-of' || trigger.kind === 'all-of') return [trigger, ...trigger.of.flatMap(triggersIn)];
+  if (trigger.kind === 'after' && trigger.otherwise) return [trigger, ...triggersIn(trigger.otherwise)];
+  return [trigger];
+}
+
+/** Every trigger of a step's window. */
+export const triggersOf = ({ window }: Step): Trigger[] =>
+  [window.opens, window.best, window.closes].flatMap((trigger) => (trigger ? triggersIn(trigger) : []));

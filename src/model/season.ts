@@ -1,0 +1,145 @@
+import type { Problem } from '../base/problem.ts';
+import type { Work } from './program.ts';
+
+/**
+ * The whole resolved plan as plain data: what `plan --json` prints and every output is made from.
+ * Days are `YYYY-MM-DD`, instants `YYYY-MM-DDTHH:MM:SSZ`; a unit stands in its key; absent is null, never left out.
+ */
+export interface Season {
+  readonly kind: 'season';
+  readonly version: 1;
+  readonly lawn: string;
+  readonly lawnName: string;
+  readonly program: string;
+  readonly programName: string;
+  readonly asOf: string;
+  readonly timezone: string;
+  readonly feedKey: string;
+  /** Minutes before a job at which the lawn file wants a reminder. */
+  readonly remindersMin: readonly number[];
+  readonly display: { readonly units: 'us' | 'metric'; readonly language: string; readonly currency: string };
+  readonly season: { readonly year: number; readonly start: string; readonly end: string };
+  readonly weather: {
+    readonly observedThrough: string | null;
+    readonly forecastThrough: string | null;
+    readonly traces: number;
+    readonly sources: readonly string[];
+  };
+  readonly now: readonly string[];
+  /** What has moved against the usual, and the soil and heat behind it. */
+  readonly moved: readonly string[];
+  readonly today: Today;
+  readonly applications: readonly Application[];
+  readonly shopping: readonly Purchase[];
+  readonly limits: readonly Limit[];
+  readonly signals: Signals;
+  readonly problems: readonly Problem[];
+}
+
+/** 10th, 50th and 90th percentile of a day over the traces, and the median over whole past years; null where it never comes. */
+export interface Spread {
+  readonly p10: string | null;
+  readonly p50: string | null;
+  readonly p90: string | null;
+  readonly usual: string | null;
+}
+
+export type Status = 'expected' | 'open' | 'due' | 'done' | 'missed' | 'skipped' | 'dropped';
+
+/** A step resolved for a lawn. */
+export interface Application {
+  readonly id: string;
+  readonly name: string;
+  readonly work: Work;
+  /** The year in which its season begins. */
+  readonly season: number;
+  readonly status: Status;
+  readonly window: { readonly opens: Spread; readonly best: Spread; readonly closes: Spread };
+  /** Share of the traces that have a window, 0 to 1. */
+  readonly chance: number;
+  readonly date: string | null;
+  readonly start: string | null;
+  readonly end: string | null;
+  /** Share of all traces whose window holds the chosen day. */
+  readonly inWindow: number | null;
+  readonly why: readonly string[];
+  readonly notJudged: readonly string[];
+  /** How to put it down, line by line. */
+  readonly how: readonly string[];
+  readonly cautions: readonly string[];
+  /** Where the step's figures come from, a line each. */
+  readonly sources: readonly string[];
+  readonly areas: readonly AreaAmount[];
+  readonly totals: readonly Total[];
+  readonly nutrientsGPerM2: { readonly N: number; readonly P2O5: number; readonly K2O: number };
+}
+
+export interface AreaAmount {
+  readonly id: string;
+  readonly areaM2: number;
+  readonly product: string | null;
+  readonly amountKg: number | null;
+  readonly amountL: number | null;
+  /** The amount in words, or what to do where it is not known. Null for work without a product. */
+  readonly amount: string | null;
+  readonly passes: readonly Pass[];
+}
+
+/** One way over an area with the spreader. */
+export interface Pass {
+  readonly direction: 'lengthwise' | 'crosswise';
+  readonly amountKg: number;
+  readonly amount: string;
+}
+
+export interface Total {
+  readonly product: string;
+  readonly amountKg: number | null;
+  readonly amountL: number | null;
+}
+
+export interface Purchase {
+  readonly product: string;
+  readonly name: string;
+  readonly needKg: number | null;
+  readonly needL: number | null;
+  readonly shelfKg: number | null;
+  readonly shelfL: number | null;
+  readonly packages: readonly { readonly size: string; readonly count: number }[];
+  readonly buyBy: string | null;
+  readonly cost: number | null;
+  readonly leftKg: number | null;
+  readonly leftL: number | null;
+}
+
+export interface Limit {
+  readonly name: string;
+  readonly area: string;
+  readonly plannedGPerM2: number;
+  readonly doneGPerM2: number;
+  readonly limitGPerM2: number;
+  readonly source: string | null;
+  readonly ok: boolean;
+}
+
+/** The soil and the heat on the last observed day, beside what is usual for that day. */
+export interface Today {
+  readonly date: string | null;
+  readonly soil5C: number | null;
+  readonly soil10C: number | null;
+  readonly degreeDays10C: number | null;
+  readonly usual: {
+    readonly soil5C: number | null;
+    readonly soil10C: number | null;
+    readonly degreeDays10C: number | null;
+  };
+  readonly lines: readonly string[];
+}
+
+/** Daily values from `start` on: observed up to the last observed day, usual for the whole season. */
+export interface Signals {
+  readonly start: string;
+  readonly soil5C: readonly (number | null)[];
+  readonly airMeanC: readonly (number | null)[];
+  readonly usual: { readonly soil5C: readonly (number | null)[]; readonly airMeanC: readonly (number | null)[] };
+}

@@ -1,0 +1,122 @@
+import * as v from 'valibot';
+import { crossingEdges, type Point, polygonArea } from '../base/geometry.ts';
+import { factorOf, type Metres, type SquareMetres } from '../base/units.ts';
+import { map, maybe, positive, quantity, word } from './fields.ts';
+
+/** A measured shape, in metres. */
+export type Shape =
+  | { readonly kind: 'rectangle'; readonly sides: readonly [Metres, Metres] }
+  | { readonly kind: 'circle'; readonly radius: Metres }
+  | { readonly kind: 'triangle'; readonly base: Metres; readonly height: Metres }
+  | { readonly kind: 'sides'; readonly sides: readonly [Metres, Metres, Metres] }
+  | { readonly kind: 'polygon'; readonly corners: readonly Point[] }
+  | { readonly kind: 'measured'; readonly area: SquareMetres };
+
+/** A shape with the parts taken off it. */
+export interface AreaShape {
+  readonly shape: Shape;
+  readonly less: readonly Shape[];
+}
+
+const above0 = v.pipe(positive('length'), v.gtValue(0, 'out-of-range:a length above 0'));
+
+const triangle = v.lazy((input) =>
+  input !== null && typeof input === 'object' && 'sides' in input
+    ? v.pipe(
+        map({ sides: v.strictTuple([above0, above0, above0]) }),
+        v.rawTransform<{ readonly sides: [Metres, Metres, Metres] }, Shape>(({ dataset, addIssue, NEVER }) => {
+          const { sides } = dataset.value;
+          if (2 * Math.max(...sides) < sides[0] + sides[1] + sides[2]) return { kind: 'sides', sides };
+          addIssue({ message: 'area-triangle' });
+          return NEVER;
+        }),
+      )
+    : v.pipe(
+        map({ base: above0, height: above0 }),
+        v.transform((value): Shape => ({ kind: 'triangle', ...value })),
+      ),
+);
+
+const circle = v.pipe(
+  map({ radius: maybe(above0), diameter: maybe(above0) }),
+  v.rawTransform<{ radius?: Metres; diameter?: Metres }, Shape>(({ dataset, addIssue, NEVER }) => {
+    const { radius, diameter } = dataset.value;
+    if ((radius === undefined) !== (diameter === undefined))
+      return { kind: 'circle', radius: radius ?? (diameter as number) / 2 };
+    addIssue({ message: 'missing-key:radius' });
+    return NEVER;
+  }),
+);
+
+const coordinate = v.pipe(
+  v.number('wrong-type:a number'),
+  v.minValue(-1e5, 'out-of-range:-100000 to 100000'),
+  v.maxValue(1e5, 'out-of-range:-100000 to 100000'),
+);
+
+/** Corners in the unit that stands beside them under `in`. */
+const corners = v.pipe(
+  v.array(v.strictTuple([coordinate, coordinate])),
+  v.maxLength(1000, 'out-of-range:at most 1000 corners'),
+  v.rawCheck<[number, number][]>(({ dataset, addIssue }) => {
+    if (!dataset.typed) return;
+    const crossing = crossingEdges(dataset.value);
+    if (dataset.value.length < 3 || polygonArea(dataset.value) === 0) addIssue({ message: 'area-corners' });
+    else if (crossing) addIssue({ message: `area-crossing:${crossing.first}:${crossing.second}` });
+  }),
+);
+
+const inKey = { in: maybe(word(['ft', 'yd', 'm'])) };
+
+const kinds: Record<
+  string,
+  { readonly schema: v.GenericSchema<unknown, unknown>; readonly build: (value: never, unit: number) => Shape }
+> = {
+  rectangle: {
+    schema: v.strictTuple([above0, above0]),
+    build: (sides: [Metres, Metres]) => ({ kind: 'rectangle', sides }),
+  },
+  circle: { schema: circle, build: (shape: Shape) => shape },
+  triangle: { schema: triangle, build: (shape: Shape) => shape },
+  polygon: {
+    schema: corners,
+    build: (points: Point[], unit) => ({
+      kind: 'polygon',
+      corners: points.map(([x, y]): Point => [x * unit, y * unit]),
+    }),
+  },
+  measured: {
+    schema: v.pipe(quantity('area'), v.gtValue(0, 'out-of-range:an area above 0')),
+    build: (area: SquareMetres) => ({ kind: 'measured', area }),
+  },
+};
+
+/** A shape with other keys beside it: a map with exactly one shape key. */
+function shaped<E extends v.ObjectEntries>(
+  beside: E,
+): v.GenericSchema<unknown, { shape: Shape } & Record<string, unknown>> {
+  return v.lazy((input) => {
+    const names = input !== null && typeof input === 'object' ? Object.keys(input) : [];
+    const [name, second] = names.filter((key) => Object.hasOwn(kinds, key));
+    if (name === undefined || second !== undefined) {
+      const other = names.filter((key) => !Object.hasOwn(beside, key) && key !== 'in');
+      return v.custom<never>(() => false, `area-shape:${other.join(', ') || 'none'}:${Object.keys(kinds).join('|')}`);
+    }
+    const { schema, build } = kinds[name] as (typeof kinds)[string];
+    return v.pipe(
+      map({ ...beside, ...(name === 'polygon' ? { in: word(['ft', 'yd', 'm']) } : inKey), [name]: schema }),
+      v.transform((value) => {
+        const { in: unit, [name]: inner, ...rest } = value as Record<string, unknown>;
+        return { ...rest, shape: build(inner as never, factorOf((unit as string) ?? 'm')) };
+      }),
+    );
+  });
+}
+
+/** A measured area as it stands in a lawn file: one shape and, if need be, parts taken off it. */
+export const AreaSchema = v.pipe(
+  shaped({ less: maybe(v.array(shaped({}))) }),
+  v.transform(
+    ({ shape, less }): AreaShape => ({ shape, less: ((less ?? []) as { shape: Shape }[]).map((part) => part.shape) }),
+  ),
+);

@@ -1,0 +1,213 @@
+import * as v from 'valibot';
+import type { MonthDay } from '../base/day.ts';
+import type { Celsius, Days, Metres } from '../base/units.ts';
+import { id, map, maybe, monthDay, number, positive, quantity, scaledTemperature, source, word } from './fields.ts';
+
+/** Which way a temperature has to cross a threshold. */
+export type Direction = 'rises' | 'falls';
+
+/** A condition on the trailing mean of a temperature, held for some days. */
+export interface Crossing {
+  readonly mean: Days;
+  readonly direction: Direction;
+  readonly threshold: Celsius;
+  readonly holds: Days;
+  /** The day to begin looking; the season's start when left out. */
+  readonly from?: MonthDay;
+}
+
+export type DegreeDayMethod = 'average' | 'average-clamped' | 'modified' | 'single-sine';
+
+/** How heat adds up: thresholds in °C, the sum in °C·d. */
+export interface HeatRule {
+  readonly base: Celsius;
+  readonly upper?: Celsius;
+  readonly method: DegreeDayMethod;
+  /** The sum that has to be reached [°C·d]. */
+  readonly reaches: number;
+}
+
+/** A rule that gives a day, or none, in one run of weather. */
+export type Trigger = { readonly source?: string } & (
+  | { readonly kind: 'date'; readonly on: MonthDay }
+  | ({ readonly kind: 'soil'; readonly depth: Metres } & Crossing)
+  | ({ readonly kind: 'air'; readonly stat: 'min' | 'mean' | 'max' } & Crossing)
+  | ({ readonly kind: 'degree-days'; readonly from: MonthDay } & HeatRule)
+  | {
+      readonly kind: 'after';
+      /** The step to count from; left out, it is the window's own opening. */
+      readonly step?: string;
+      readonly wait?: Days;
+      readonly heat?: HeatRule;
+      readonly otherwise?: Trigger;
+    }
+  | { readonly kind: 'any-of'; readonly of: readonly Trigger[] }
+  | { readonly kind: 'all-of'; readonly of: readonly Trigger[] }
+);
+
+export type TriggerOf<K extends Trigger['kind']> = Extract<Trigger, { kind: K }>;
+
+const days = v.pipe(
+  positive('duration'),
+  v.minValue(1, 'out-of-range:at least 1 d'),
+  v.maxValue(366, 'out-of-range:at most 366 d'),
+  v.integer('out-of-range:whole days'),
+);
+
+const crossingFields = {
+  mean: maybe(days, '1 d'),
+  'rises-to': maybe(quantity('temperature')),
+  'falls-to': maybe(quantity('temperature')),
+  holds: maybe(days, '1 d'),
+  from: maybe(monthDay),
+  source: maybe(source),
+};
+
+/** Turns `rises-to` or `falls-to` into a direction and a threshold; exactly one has to stand. */
+const directed = <T extends { risesTo?: Celsius; fallsTo?: Celsius }>() =>
+  v.rawTransform<T, Omit<T, 'risesTo' | 'fallsTo'> & { direction: Direction; threshold: Celsius }>(
+    ({ dataset, addIssue, NEVER }) => {
+      const { risesTo, fallsTo, ...rest } = dataset.value;
+      if ((risesTo === undefined) === (fallsTo === undefined)) {
+        addIssue({ message: 'trigger-direction' });
+        return NEVER;
+      }
+      return {
+        ...rest,
+        direction: risesTo === undefined ? 'falls' : 'rises',
+        threshold: (risesTo ?? fallsTo) as Celsius,
+      };
+    },
+  );
+
+const soilDepth = v.pipe(
+  positive('length'),
+  v.minValue(0.05 - 1e-9, 'soil-depth'),
+  v.maxValue(0.5 + 1e-9, 'soil-depth'),
+);
+
+const soil = v.pipe(
+  map({ depth: soilDepth, ...crossingFields }),
+  directed(),
+  v.transform((value) => ({ kind: 'soil' as const, ...value })),
+);
+
+const air = v.pipe(
+  map({ stat: maybe(word(['min', 'mean', 'max']), 'mean'), ...crossingFields }),
+  directed(),
+  v.transform((value) => ({ kind: 'air' as const, ...value })),
+);
+
+const heatFields = {
+  base: scaledTemperature,
+  upper: maybe(quantity('temperature')),
+  method: maybe(word(['average', 'average-clamped', 'modified', 'single-sine']), 'average'),
+  of: maybe(word(['air'])),
+  reaches: number(0, 20_000),
+  source: maybe(source),
+};
+
+/** `reaches` is in the base's unit × days. */
+const heat = <T extends { base: { celsius: number; degree: number }; upper?: number; reaches: number }>() =>
+  v.rawTransform<T, Omit<T, 'base'> & { base: Celsius }>(({ dataset, addIssue, NEVER }) => {
+    const { base, reaches, ...rest } = dataset.value;
+    if (rest.upper !== undefined && rest.upper <= base.celsius) {
+      addIssue({ message: 'degree-days-upper', path: undefined as never });
+      return NEVER;
+    }
+    return { ...rest, base: base.celsius, reaches: reaches * base.degree } as Omit<T, 'base'> & { base: Celsius };
+  });
+
+const degreeDays = v.pipe(
+  map({ ...heatFields, from: monthDay }),
+  heat(),
+  v.transform((value) => ({ kind: 'degree-days' as const, ...value })),
+);
+
+const wait = v.pipe(positive('duration'), v.integer('out-of-range:whole days'));
+
+const after = v.pipe(
+  map({
+    step: maybe(id),
+    opening: maybe(v.literal(true)),
+    wait: maybe(wait),
+    'degree-days': maybe(v.pipe(map(heatFields), heat())),
+    otherwise: maybe(v.lazy(() => TriggerSchema)),
+    source: maybe(source),
+  }),
+  v.rawTransform(({ dataset, addIssue, NEVER }) => {
+    const { opening, degreeDays, ...rest } = dataset.value;
+    if (
+      (rest.step === undefined) === (opening === undefined) ||
+      (rest.wait === undefined) === (degreeDays === undefined)
+    ) {
+      addIssue({ message: 'trigger-after' });
+      return NEVER;
+    }
+    return { kind: 'after' as const, ...rest, ...(degreeDays && { heat: degreeDays }) };
+  }),
+);
+
+const several = <K extends 'any-of' | 'all-of'>(kind: K) =>
+  v.pipe(
+    v.array(v.lazy(() => TriggerSchema)),
+    v.minLength(1, 'wrong-type:a list of at least one trigger'),
+    v.transform((of) => ({ kind, of })),
+  );
+
+/** One schema a kind: a new kind of trigger is added here and in `schedule/triggers.ts`. */
+const kinds = {
+  date: v.pipe(
+    monthDay,
+    v.transform((on) => ({ kind: 'date' as const, on })),
+  ),
+  soil,
+  air,
+  'degree-days': degreeDays,
+  after,
+  'any-of': several('any-of'),
+  'all-of': several('all-of'),
+} satisfies Record<Trigger['kind'], v.GenericSchema>;
+
+const besideKind = { 'not-before': maybe(monthDay), 'not-after': maybe(monthDay), source: maybe(source) };
+
+/**
+ * The trigger inside its limits: `not-before: D` is all-of with that date, `not-after: D` any-of with it.
+ * A source beside the kind is the limits'; it is the trigger's as well where that names none.
+ */
+function limited(
+  inner: Trigger,
+  notBefore: MonthDay | undefined,
+  notAfter: MonthDay | undefined,
+  source: string | undefined,
+): Trigger {
+  const cited = source === undefined ? {} : { source };
+  const dated = (on: MonthDay): Trigger => ({ ...cited, kind: 'date', on });
+  const trigger: Trigger = { ...cited, ...inner };
+  const begun: Trigger = notBefore ? { kind: 'all-of', of: [trigger, dated(notBefore)] } : trigger;
+  return notAfter ? { kind: 'any-of', of: [begun, dated(notAfter)] } : begun;
+}
+
+/** A trigger as it stands in a program: a map with exactly one kind key, and optionally `not-before`, `not-after`, `source`. */
+export const TriggerSchema: v.GenericSchema<unknown, Trigger> = v.lazy((input) => {
+  const names = input !== null && typeof input === 'object' ? Object.keys(input) : [];
+  const found = names.filter((name): name is Trigger['kind'] => Object.hasOwn(kinds, name));
+  const [kind] = found;
+  if (kind === undefined || found.length > 1) {
+    const other = names.filter((name) => !Object.hasOwn(besideKind, name));
+    return v.custom<never>(() => false, `trigger-kind:${other.join(', ') || 'none'}:${Object.keys(kinds).join('|')}`);
+  }
+  return v.pipe(
+    map({ ...besideKind, [kind]: kinds[kind] as v.GenericSchema<unknown, Trigger> }),
+    v.transform((value) => {
+      const {
+        notBefore,
+        notAfter,
+        source: beside,
+        ...rest
+      } = value as { notBefore?: MonthDay; notAfter?: MonthDay; source?: string };
+      const [trigger] = Object.values(rest) as [Trigger];
+      return limited(trigger, notBefore, notAfter, beside);
+    }),
+  );
+});

@@ -1,0 +1,29 @@
+import type { Problem } from '../base/problem.ts';
+import { readJournal, readLawn, readProducts } from './lawn.ts';
+import { readProgram } from './program.ts';
+import { readWeather } from './weather.ts';
+import { readYaml } from './yaml.ts';
+
+/** The kinds of files that `check` knows. */
+export type FileKind = 'program' | 'products' | 'lawn' | 'journal' | 'weather';
+
+/** What a file is: by its ending, then by its `kind`; a list is a journal. Null where it says no kind that is known. */
+export function kindOf(text: string, name: string): FileKind | null {
+  if (/\.csv$/i.test(name)) return 'weather';
+  const { data } = readYaml(text, name);
+  if (Array.isArray(data)) return 'journal';
+  const kind = data !== null && typeof data === 'object' ? (data as { kind?: unknown }).kind : undefined;
+  return kind === 'products' || kind === 'lawn' || kind === 'program' ? kind : null;
+}
+
+/** The problems of one file by itself, read as its kind; a file that says none is read as a lawn, the kind most people write. */
+export function problemsOf(text: string, name: string): readonly Problem[] {
+  const readers = {
+    program: readProgram,
+    products: readProducts,
+    lawn: readLawn,
+    journal: readJournal,
+    weather: readWeather,
+  };
+  return readers[kindOf(text, name) ?? 'lawn'](text, name).problems;
+}

@@ -1,0 +1,109 @@
+import { type Problem, problem } from '../base/problem.ts';
+import { nearestWord } from '../base/quantity.ts';
+import { UNPUBLISHED } from '../model/fields.ts';
+import { type Program, ProgramSchema } from '../model/program.ts';
+import { type Parsed, readAs } from './validate.ts';
+import type { Path } from './yaml.ts';
+
+/**
+ * Reads a program file.
+ *
+ * @param text The file's text. @param name Its name, for problems.
+ * @returns The program where nothing is wrong, and every problem with its place.
+ * @example readProgram('kind: program\n…', 'tall-fescue.yaml').problems
+ */
+export function readProgram(text: string, name: string): Parsed<Program> {
+  const parsed = readAs(ProgramSchema, text, name, 'program');
+  const problems = [...parsed.problems, ...stepProblems(parsed), ...sourceProblems(parsed)];
+  const { value, ...rest } = parsed;
+  return { ...rest, problems, ...(value && problems.every(({ severity }) => severity !== 'error') && { value }) };
+}
+
+type Plain = Readonly<Record<string, unknown>>;
+const isMap = (value: unknown): value is Plain => value !== null && typeof value === 'object' && !Array.isArray(value);
+
+/** Visits every map and list entry below a value, with its path. */
+function walk(value: unknown, path: Path, visit: (value: unknown, path: Path) => void): void {
+  visit(value, path);
+  if (value === null || typeof value !== 'object') return;
+  for (const [key, inner] of Object.entries(value))
+    walk(inner, [...path, Array.isArray(value) ? Number(key) : key], visit);
+}
+
+/** References between steps: ids used twice, unknown or circular; and triggers that say nothing where they stand. */
+function stepProblems({ data, place }: Parsed<Program>): Problem[] {
+  const steps = isMap(data) && Array.isArray(data.steps) ? (data.steps as unknown[]) : [];
+  const ids = steps.map((step) => (isMap(step) && typeof step.id === 'string' ? step.id : ''));
+  const problems: Problem[] = [];
+  const references = new Map<string, { to: string; path: Path }[]>();
+  for (const [i, step] of steps.entries()) {
+    const id = ids[i] as string;
+    if (id !== '' && ids.indexOf(id) !== i) problems.push(problem('duplicate-id', { id }, place(['steps', i, 'id'])));
+    const window = isMap(step) ? step.window : undefined;
+    walk(window, ['steps', i, 'window'], (value, path) => {
+      if (!isMap(value)) return;
+      const kind = path.at(-1);
+      const inOpens = path[3] === 'opens';
+      if (inOpens && (kind === 'soil' || kind === 'air') && 'falls-to' in value && !('from' in value)) {
+        problems.push(problem('trigger-from', { found: String(kind) }, place(path, 'key')));
+      }
+      if (kind !== 'after') return;
+      if (inOpens && value.opening === true)
+        problems.push(problem('trigger-opening', { found: 'opening' }, place([...path, 'opening'], 'key')));
+      if (typeof value.step !== 'string') return;
+      const to = value.step;
+      if (!ids.includes(to)) {
+        const allowed = ids.filter((other) => other !== '');
+        problems.push(
+          problem('unknown-step', { found: to, allowed, nearest: nearestWord(to, allowed) }, place([...path, 'step'])),
+        );
+      }
+      references.set(id, [...(references.get(id) ?? []), { to, path: [...path, 'step'] }]);
+    });
+  }
+  const circle = findCircle(references);
+  if (circle) problems.push(problem('circular-after', { path: circle.path }, place(circle.at)));
+  return problems;
+}
+
+/** The first circle of references, as the ids along it, the first one again at the end. */
+function findCircle(
+  references: ReadonlyMap<string, readonly { to: string; path: Path }[]>,
+): { path: string[]; at: Path } | null {
+  const finished = new Set<string>();
+  const visit = (id: string, trail: readonly string[]): { path: string[]; at: Path } | null => {
+    if (finished.has(id)) return null;
+    for (const { to, path } of references.get(id) ?? []) {
+      const begun = [...trail, id].indexOf(to);
+      if (begun >= 0) return { path: [...[...trail, id].slice(begun), to], at: path };
+      const found = visit(to, [...trail, id]);
+      if (found) return found;
+    }
+    finished.add(id);
+    return null;
+  };
+  for (const id of references.keys()) {
+    const found = visit(id, []);
+    if (found) return found;
+  }
+  return null;
+}
+
+/** Every `source` has to be in the program's table or be one of the two words for a rule without one. */
+function sourceProblems({ data, place }: Parsed<Program>): Problem[] {
+  if (!isMap(data)) return [];
+  const known = isMap(data.sources) ? Object.keys(data.sources) : [];
+  const problems: Problem[] = [];
+  walk(data, [], (value, path) => {
+    if (path.at(-1) !== 'source' || typeof value !== 'string') return;
+    if (known.includes(value) || (UNPUBLISHED as readonly string[]).includes(value)) return;
+    problems.push(
+      problem(
+        'unknown-source',
+        { found: value, allowed: known, nearest: nearestWord(value, [...known, ...UNPUBLISHED]) },
+        place(path),
+      ),
+    );
+  });
+  return problems;
+}

@@ -1,0 +1,148 @@
+import {
+  Composer,
+  CST,
+  type Document,
+  isAlias,
+  isMap,
+  isScalar,
+  isSeq,
+  Lexer,
+  LineCounter,
+  type Node,
+  Parser,
+} from 'yaml';
+import { type Place, type Problem, problem } from '../base/problem.ts';
+
+/** Where a value stands inside a file: keys and list positions from the root. */
+export type Path = readonly (string | number)[];
+
+/** A YAML file as plain data, with the way back from a path to its place. */
+export interface YamlFile {
+  readonly data: unknown;
+  readonly problems: readonly Problem[];
+  /** The place of the value at a path, or of its key; the nearest parent where there is none. */
+  place(path: Path, part?: 'key' | 'value'): Place;
+}
+
+const LIMITS = { keys: 5000, depth: 40, aliases: 20 } as const;
+
+/**
+ * Reads YAML 1.2 (core schema, text keys) that a stranger may have written.
+ *
+ * Keys, depth and aliases are counted on the tokens before anything is composed: 0.4 MB of distinct keys or 800 bytes
+ * of `? ` would otherwise cost seconds. Directives and `? ` keys are refused; `__proto__` is a key like any other and
+ * never touches a prototype.
+ */
+export function readYaml(source: string, file: string): YamlFile {
+  const lines = new LineCounter();
+  const placeAt = (from: number, to: number): Place => {
+    const { line, col } = lines.linePos(Math.min(from, source.length));
+    return { file, line: Math.max(line, 1), column: Math.max(col, 1), length: Math.max(1, to - from) };
+  };
+  const start: Place = { file, line: 1, column: 1, length: 1 };
+  const failed = (problems: Problem[]): YamlFile => ({ data: undefined, problems, place: () => start });
+
+  const { tokens, refused } = tokensOf(source, lines, (offset, length) => placeAt(offset, offset + length));
+  if (refused) return failed([refused]);
+  const composer = new Composer({ version: '1.2', schema: 'core', stringKeys: true, uniqueKeys: true, merge: false });
+  const [document, second] = [...composer.compose(tokens, true, source.length)];
+  if (!document) return failed([]);
+  if (second)
+    return failed([problem('yaml-documents', { found: '---' }, placeAt(second.range[0], second.range[0] + 3))]);
+  if (document.errors.length > 0) {
+    return failed(
+      document.errors.map(({ message, pos }) =>
+        problem(
+          'yaml-syntax',
+          { reason: message.split('\n')[0]?.replace(/ at line \d+.*$/, '') ?? message },
+          placeAt(pos[0], Math.min(pos[1], pos[0] + 40)),
+        ),
+      ),
+    );
+  }
+  const place = (path: Path, part: 'key' | 'value' = 'value'): Place => {
+    const [from, to] = rangeOf(document, path, part);
+    const newline = source.indexOf('\n', from);
+    return placeAt(from, newline === -1 ? to : Math.min(to, newline));
+  };
+  try {
+    return { data: plain(document.contents, document, new Set()), problems: [], place };
+  } catch (error) {
+    if (!(error instanceof SelfAlias)) throw error;
+    return failed([problem('yaml-alias', { limit: LIMITS.aliases }, placeAt(error.from, error.from + 1))]);
+  }
+}
+
+/** The CST tokens of a source, or the first thing that is refused. */
+function tokensOf(source: string, lines: LineCounter, placeAt: (offset: number, length: number) => Place) {
+  const parser = new Parser(lines.addNewLine);
+  const tokens: CST.Token[] = [];
+  let [keys, aliases, offset] = [0, 0, 0];
+  const refuse = (refused: Problem) => ({ tokens, refused });
+  for (const lexeme of new Lexer().lex(source)) {
+    const type = CST.tokenType(lexeme);
+    const here = placeAt(offset, lexeme.length);
+    if (type === 'directive-line') return refuse(problem('yaml-directive', { found: lexeme }, here));
+    if (type === 'explicit-key-ind') return refuse(problem('yaml-key-mark', { found: lexeme }, here));
+    if (type === 'map-value-ind' && ++keys > LIMITS.keys)
+      return refuse(problem('yaml-too-many-keys', { limit: LIMITS.keys }, here));
+    if (type === 'alias' && ++aliases > LIMITS.aliases)
+      return refuse(problem('yaml-alias', { limit: LIMITS.aliases }, here));
+    for (const token of parser.next(lexeme)) tokens.push(token);
+    if (parser.stack.length > LIMITS.depth) return refuse(problem('yaml-too-deep', { limit: LIMITS.depth }, here));
+    // The lexer's own marks (byte order, document start, scalar) take no room in the source.
+    if (!['\u{FEFF}', '\x02', '\x18', '\x1f'].includes(lexeme)) offset += lexeme.length;
+  }
+  for (const token of parser.end()) tokens.push(token);
+  return { tokens, refused: null };
+}
+
+class SelfAlias extends Error {
+  readonly from: number;
+  constructor(from: number) {
+    super('an alias contains itself');
+    this.from = from;
+  }
+}
+
+/** A node as plain data. Own keys alone are made, so that no key can reach a prototype. */
+function plain(node: unknown, document: Document, inside: ReadonlySet<unknown>): unknown {
+  if (isAlias(node)) {
+    const target = node.resolve(document);
+    if (!target || inside.has(target)) throw new SelfAlias(node.range?.[0] ?? 0);
+    return plain(target, document, inside);
+  }
+  if (isScalar(node)) return node.value;
+  const within = new Set(inside).add(node);
+  if (isSeq(node)) return node.items.map((entry) => plain(entry, document, within));
+  if (!isMap(node)) return null;
+  const result = {};
+  for (const { key, value } of node.items) {
+    const name = isScalar(key) ? String(key.value) : String(key);
+    Object.defineProperty(result, name, {
+      value: plain(value, document, within),
+      enumerable: true,
+      writable: true,
+      configurable: true,
+    });
+  }
+  return result;
+}
+
+/** Offsets of the value at a path or of its key. */
+function rangeOf(document: Document, path: Path, part: 'key' | 'value'): readonly [number, number] {
+  let node: unknown = document.contents;
+  let range = (node as Node | null)?.range ?? [0, 1, 1];
+  for (const [i, step] of path.entries()) {
+    if (isAlias(node)) node = node.resolve(document);
+    const pair = isMap(node)
+      ? node.items.find(({ key }) => isScalar(key) && String(key.value) === String(step))
+      : undefined;
+    const next: unknown = isSeq(node) ? node.items[Number(step)] : pair?.value;
+    const wanted = part === 'key' && i === path.length - 1 && pair ? pair.key : (next ?? pair?.key);
+    range = (wanted as Node | undefined)?.range ?? range;
+    if (next === undefined || next === null) break;
+    node = next;
+  }
+  return [range[0], range[1]];
+}

@@ -1,0 +1,46 @@
+import { getTimes } from 'suncalc';
+import type { Day } from '../base/day.ts';
+import { factorOf, type SquareMetres } from '../base/units.ts';
+import { formatInstant, type Instant, instantAt } from '../base/zone.ts';
+import type { Lawn } from '../model/lawn.ts';
+
+const MINUTE = 60_000;
+/** Working hours where the lawn names none; a practitioner's day, common practice. */
+const HOURS = { from: 8 * 60, to: 18 * 60 } as const;
+/** Filling, setting and sweeping up; common practice. */
+const SET_UP_MINUTES = 15;
+/** Work whose pace is not known. */
+const OTHER_MINUTES = 60;
+/** Walking pace and swath of a rotary spreader where the lawn names none; common practice. */
+const PACE = 3 * factorOf('mph');
+const SWATH = 10 * factorOf('ft');
+const CROSSING_PASSES = 2;
+
+/** Minutes that a job takes: walking both half-rate passes and setting up, to the next five minutes. */
+export function minutesFor(lawn: Lawn, spreads: boolean, area: SquareMetres): number {
+  if (!spreads) return OTHER_MINUTES;
+  const spreader = lawn.equipment?.spreader;
+  const seconds = (CROSSING_PASSES * area) / ((spreader?.swath ?? SWATH) * (spreader?.speed ?? PACE));
+  return Math.ceil((SET_UP_MINUTES + seconds / 60) / 5) * 5;
+}
+
+/**
+ * Start and end of a job on a day: from the beginning of the working hours or, later, civil dawn, after other jobs of
+ * the day.
+ *
+ * @param taken Minutes of that day that other jobs take.
+ */
+export function hoursOn(
+  day: Day,
+  lawn: Lawn,
+  zone: string,
+  minutes: number,
+  taken: number,
+): { readonly start: string; readonly end: string } {
+  const opening = instantAt(day, lawn.working?.between?.[0] ?? HOURS.from, zone);
+  const noon = instantAt(day, 12 * 60, zone);
+  const { latitude, longitude } = lawn.location;
+  const dawn = getTimes(new Date(noon), latitude, longitude).dawn?.getTime() ?? opening;
+  const start: Instant = Math.ceil(Math.max(opening, dawn) / (5 * MINUTE)) * 5 * MINUTE + taken * MINUTE;
+  return { start: formatInstant(start), end: formatInstant(start + minutes * MINUTE) };
+}

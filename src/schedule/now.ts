@@ -1,0 +1,82 @@
+import { type Day, formatDay, parseDay } from '../base/day.ts';
+import type { Display } from '../base/display.ts';
+import type { Application, Purchase, Today } from '../model/season.ts';
+import { againstUsual, type Words } from './words/en.ts';
+
+interface NowInput {
+  readonly applications: readonly Application[];
+  /** What each application puts down in all, by its position. */
+  readonly totals: readonly (string | null)[];
+  readonly shopping: readonly Purchase[];
+  readonly asOf: Day;
+  readonly display: Display;
+  readonly words: Words;
+  readonly currency: string;
+}
+
+const WEEK = 7;
+const SOON = 21;
+/** What has closed longer ago than this is history, not news. */
+const RECENT = 30;
+
+/** What now: what is due and open, this week, the next two weeks, what to buy. */
+export function whatNow({ applications, totals, shopping, asOf, display, words, currency }: NowInput): string[] {
+  const lines: { readonly rank: number; readonly day: Day; readonly line: string }[] = [];
+  for (const [i, application] of applications.entries()) {
+    const { name, status, date, window } = application;
+    const day = date === null ? null : (parseDay(date) as Day);
+    const total = totals[i];
+    const amount = total ? `: ${total}` : '';
+    const onDay = day === null ? null : display.day(day);
+    if (status === 'missed' && (parseDay(window.closes.p50 ?? '') ?? 0) >= asOf - RECENT)
+      lines.push({ rank: 1, day: 0, line: words.missedNow(name) });
+    if (status === 'open' || status === 'due') {
+      const line =
+        status === 'due' && onDay !== null ? words.dueNow(name, onDay, amount) : words.openNow(name, onDay, amount);
+      lines.push({ rank: status === 'due' ? 0 : 2, day: day ?? 0, line });
+    } else if (status === 'expected' && day !== null && onDay !== null && day <= asOf + SOON) {
+      const line = day < asOf + WEEK ? words.thisWeek(name, onDay, amount) : words.nextWeeks(name, onDay, amount);
+      lines.push({ rank: day < asOf + WEEK ? 3 : 4, day, line });
+    }
+  }
+  for (const { packages, name, buyBy, cost } of shopping) {
+    const day = buyBy === null ? null : parseDay(buyBy);
+    if (day === null || day > asOf + SOON || packages.length === 0) continue;
+    const what = packages.map(({ size, count }) => `${count} × ${size}`).join(' + ');
+    lines.push({
+      rank: 5,
+      day,
+      line: words.buy(what, name, display.day(day), cost === null ? '' : `, ${money(cost, currency)}`),
+    });
+  }
+  if (lines.length === 0) {
+    const next = applications
+      .filter(({ date, status }) => status === 'expected' && date !== null && date > formatDay(asOf))
+      .sort((a, b) => ((a.date ?? '') < (b.date ?? '') ? -1 : 1))[0];
+    return [next ? words.nothingNow(next.name, display.day(parseDay(next.date ?? '') as Day)) : words.seasonOver];
+  }
+  return lines.sort((a, b) => a.rank - b.rank || a.day - b.day).map(({ line }) => line);
+}
+
+const money = (cost: number, currency: string): string =>
+  new Intl.NumberFormat('en-US', { style: 'currency', currency }).format(cost);
+
+/** An opening this many days off its usual day is worth telling. */
+const WORTH_TELLING = 3;
+
+/** What has moved against the usual, and the soil and heat behind it. */
+export function movedAgainstUsual(
+  applications: readonly Application[],
+  today: Today,
+  display: Display,
+  words: Words,
+): string[] {
+  const moved = applications.flatMap(({ name, window, status }) => {
+    const [day, usual] = [parseDay(window.opens.p50 ?? ''), parseDay(window.opens.usual ?? '')];
+    if (day === null || usual === null || !['expected', 'open', 'due'].includes(status)) return [];
+    return Math.abs(day - usual) < WORTH_TELLING
+      ? []
+      : [words.moved(name, display.shortDay(day), againstUsual(day, usual, display))];
+  });
+  return moved.length === 0 ? [] : [...moved, ...today.lines.map(words.because)];
+}

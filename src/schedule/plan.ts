@@ -1,0 +1,153 @@
+import { netArea } from '../amounts/area.ts';
+import { type Day, formatDay } from '../base/day.ts';
+import { displayOf } from '../base/display.ts';
+import { contentHash } from '../base/hash.ts';
+import { inOrder, type Problem, problem } from '../base/problem.ts';
+import { zoneAt } from '../base/zone.ts';
+import { climateOf } from '../climate/traces.ts';
+import type { Journal } from '../model/journal.ts';
+import type { Lawn } from '../model/lawn.ts';
+import type { Product } from '../model/product.ts';
+import type { Program } from '../model/program.ts';
+import type { Season } from '../model/season.ts';
+import type { WeatherSeries } from '../model/weather.ts';
+import { applicationOf, totalInWords, type Writing } from './application.ts';
+import { limitProblems, limitsOf } from './limits.ts';
+import { movedAgainstUsual, whatNow } from './now.ts';
+import { type Ground, type PlacedStep, type PublishedDay, placeSteps } from './place.ts';
+import { seasonsOf, southernSteps } from './season-year.ts';
+import { shoppingFor } from './shopping.ts';
+import { signalsOf, todayOf } from './signals.ts';
+import { en } from './words/en.ts';
+
+/** Everything that a season is planned from. Plain data; the as-of day is an argument, never the clock. */
+export interface PlanInput {
+  readonly program: Program;
+  readonly products: ReadonlyMap<string, Product>;
+  readonly lawn: Lawn;
+  readonly journal: Journal;
+  /** The lawn's own weather; days after the as-of day are not looked at. */
+  readonly observed: WeatherSeries | null;
+  /** Past years from other files; where two hold the same day, `observed` wins, then the later of these. */
+  readonly history: readonly WeatherSeries[];
+  readonly forecast: WeatherSeries | null;
+  /** The days that subscribers have seen. */
+  readonly previous: readonly PublishedDay[];
+  readonly asOf: Day;
+}
+
+/** A window may reach this far past its season. */
+const BEYOND = 150;
+
+/**
+ * Plans a season: program × lawn × weather → dated applications with amounts and reasons.
+ *
+ * @returns The season, or null where the weather cannot carry one; problems either way. Days after `asOf` change nothing.
+ * @example planSeason({ program, products, lawn, journal: [], observed, history: [], forecast: null, previous: [], asOf })
+ */
+export function planSeason(input: PlanInput): {
+  readonly season: Season | null;
+  readonly problems: readonly Problem[];
+} {
+  const { program, lawn, asOf, products } = input;
+  const southern = lawn.location.latitude < 0;
+  const seasons = seasonsOf(program, southern, asOf);
+  const site = {
+    latitude: lawn.location.latitude,
+    elevationM: lawn.location.elevation ?? 0,
+    irrigated: lawn.facts?.irrigated ?? false,
+  };
+  const to = (seasons.at(-1) ?? seasons[0]).end + BEYOND;
+  const { observed, history, forecast } = input;
+  const { climate, problems: weatherProblems } = climateOf({
+    observed,
+    history,
+    forecast,
+    site,
+    asOf,
+    from: seasons[0].start,
+    to,
+  });
+  if (!climate) return { season: null, problems: weatherProblems };
+
+  const journal = input.journal.filter(({ date }) => date <= asOf);
+  const ground: Ground = { program, lawn, products, journal, climate, asOf, previous: input.previous };
+  const steps = southern ? southernSteps(program.steps) : program.steps;
+  const placed: PlacedStep[] = [];
+  for (const season of seasons) placed.push(...placeSteps(ground, steps, season, placed));
+
+  const units = lawn.display?.units ?? 'us';
+  const language = lawn.display?.language ?? 'en-US';
+  const currency = lawn.display?.currency ?? 'USD';
+  const display = displayOf(units, language);
+  const areas = new Map(Object.entries(lawn.areas).map(([id, shape]) => [id, netArea(shape)]));
+  const zone = lawn.timezone ?? zoneAt(lawn.location.latitude, lawn.location.longitude);
+  const writing: Writing = { ground, areas, display, words: en, zone, minutesTaken: new Map() };
+  const inTime = [...placed].sort((a, b) => dayOf(a) - dayOf(b));
+  const written = inTime.map((one) => ({ one, application: applicationOf(one, writing) }));
+  const applications = written.map(({ application }) => application);
+  const totals = written.map(({ one, application }) => totalInWords(one, application.areas, display));
+
+  const today = todayOf(climate, seasons[0], southern, display, en);
+  const shopping = shoppingFor(applications, products, lawn, journal, asOf, display);
+  const first = placed.filter(({ season }) => season === seasons[0]);
+  const limits = limitsOf(first, ground, areas);
+  const problems = [...weatherProblems, ...stepProblems(placed), ...limitProblems(placed, limits, ground, display)];
+  const season: Season = {
+    kind: 'season',
+    version: 1,
+    lawn: lawn.id,
+    lawnName: lawn.name ?? lawn.id,
+    program: program.id,
+    programName: program.name,
+    asOf: formatDay(asOf),
+    timezone: zone,
+    feedKey: lawn.feed?.key ?? contentHash(`${lawn.id} ${program.id}`, 12),
+    remindersMin: (lawn.working?.remind ?? []).map((days) => Math.round(days * 24 * 60)),
+    display: { units, language, currency },
+    season: { year: seasons[0].year, start: formatDay(seasons[0].start), end: formatDay(seasons[0].end) },
+    weather: {
+      observedThrough: formatDay(climate.observedThrough),
+      forecastThrough: climate.forecastThrough === null ? null : formatDay(climate.forecastThrough),
+      traces: climate.traces.length,
+      sources: [observed, ...history, forecast].flatMap((series) => (series ? [series.source] : [])),
+    },
+    now: whatNow({ applications, totals, shopping, asOf, display, words: en, currency }),
+    moved: movedAgainstUsual(applications, today, display, en),
+    today,
+    applications,
+    shopping,
+    limits,
+    signals: signalsOf(climate, seasons[0]),
+    problems: inOrder(problems),
+  };
+  return { season, problems: season.problems };
+}
+
+/** The day that an application stands at in a list: done or chosen, else its middle opening. */
+function dayOf({ progress, choice, windows, season }: PlacedStep): Day {
+  const opening = windows.ofTraces.find((window) => window !== null)?.opens;
+  return progress.doneOn ?? choice?.day ?? opening ?? season.end;
+}
+
+/** What a step lacks: a product, a label, a working day. */
+function stepProblems(placed: readonly PlacedStep[]): Problem[] {
+  return placed.flatMap(({ step, dose, choice, status, chance }) => {
+    const problems: Problem[] = [];
+    if (status === 'done' || status === 'skipped' || status === 'dropped' || status === 'missed') return problems;
+    if (dose?.rate === null) {
+      const apply = step.apply;
+      const need =
+        apply?.kind === 'pesticide'
+          ? apply.pesticide
+          : apply && 'product' in apply
+            ? apply.product
+            : apply?.kind === 'nutrient'
+              ? Object.keys(apply.rates).join(', ')
+              : '';
+      problems.push(problem(dose.missing === 'label' ? 'no-label' : 'no-product', { step: step.id, need }, null));
+    }
+    if (!choice && chance >= 0.5) problems.push(problem('no-working-day', { step: step.id }, null));
+    return problems;
+  });
+}

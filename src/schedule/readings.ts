@@ -1,0 +1,81 @@
+import { civil, type Day, latestOnOrBefore } from '../base/day.ts';
+import type { Display } from '../base/display.ts';
+import { quantile } from '../base/quantile.ts';
+import { trailingMean } from '../base/series.ts';
+import { airMean, type Trace } from '../climate/traces.ts';
+import type { HeatRule, Trigger } from '../model/trigger.ts';
+import type { Ground, PlacedStep } from './place.ts';
+import { heatOn } from './triggers.ts';
+import type { Words } from './words/en.ts';
+
+/** Median over traces of a value, without those where it is missing; null where it is nowhere. */
+export function median(traces: readonly Trace[], reading: (trace: Trace) => number): number | null {
+  const values = traces.map(reading).filter((value) => !Number.isNaN(value));
+  return quantile(values, values.length, 0.5);
+}
+
+/** Degree days from a day through another [°C·d]; NaN where a day is missing. */
+export function heatBetween(trace: Trace, rule: Omit<HeatRule, 'reaches'>, from: Day, through: Day): number {
+  let sum = 0;
+  for (let day = from; day <= through; day++) sum += heatOn(trace, rule, day);
+  return sum;
+}
+
+/** What a trigger looks at, on a day, in a trace. */
+function valueOn(trigger: Trigger, day: Day): ((trace: Trace) => number) | null {
+  switch (trigger.kind) {
+    case 'soil':
+      return (trace) => trailingMean(trace.soil(trigger.depth), day, trigger.mean);
+    case 'air':
+      return (trace) =>
+        trailingMean(
+          trigger.stat === 'min' ? trace.tmin : trigger.stat === 'max' ? trace.tmax : airMean(trace),
+          day,
+          trigger.mean,
+        );
+    case 'degree-days': {
+      const from = latestOnOrBefore(trigger.from, day);
+      return (trace) => heatBetween(trace, trigger, from, day);
+    }
+    default:
+      return null;
+  }
+}
+
+/** The value today of what a trigger looks at, beside what is usual for the day; null for a trigger that looks at nothing. */
+export function readingOf(
+  trigger: Trigger,
+  { season }: PlacedStep,
+  { climate, asOf }: Ground,
+  display: Display,
+  words: Words,
+): string | null {
+  const day = climate.observedThrough;
+  const value = valueOn(trigger, day);
+  const [trace] = climate.traces;
+  if (!value || !trace || day < season.start || asOf < season.start) return null;
+  const now = value(trace);
+  if (Number.isNaN(now)) return null;
+  const usual = median(climate.past(season.start, season.end), value);
+  const print = trigger.kind === 'degree-days' ? display.heat : display.temperature;
+  return words.valueToday(
+    naming(trigger, display, words),
+    print(now),
+    usual === null ? null : print(usual),
+    display.shortDay(day),
+  );
+}
+
+function naming(trigger: Trigger, display: Display, words: Words): string {
+  switch (trigger.kind) {
+    case 'soil':
+      return words.soilAt(display.soilDepth(trigger.depth), trigger.mean);
+    case 'degree-days':
+      return words.heatSince(
+        display.temperature(trigger.base),
+        display.shortDay(civil(2027, trigger.from.month, Math.min(trigger.from.day, 28))),
+      );
+    default:
+      return words.air('mean' in trigger ? trigger.mean : 1);
+  }
+}

@@ -1,0 +1,83 @@
+import { type Day, formatDay, latestOnOrBefore } from '../base/day.ts';
+import type { Display } from '../base/display.ts';
+import { at, type DailySeries } from '../base/series.ts';
+import { airMean, type Climate, type Trace } from '../climate/traces.ts';
+import type { Signals, Today } from '../model/season.ts';
+import { heatBetween, median } from './readings.ts';
+import type { SeasonYear } from './season-year.ts';
+import type { Words } from './words/en.ts';
+
+const tenth = (value: number | null): number | null =>
+  value === null || Number.isNaN(value) ? null : Math.round(value * 10) / 10;
+
+/** The heat that "soil today" tells: degree days above 10 °C (50 °F) by single sine since the year's cold end. */
+const HEAT = { base: 10, method: 'single-sine' } as const;
+const [SHALLOW, DEEP] = [0.05, 0.1];
+
+/** Soil and heat on the last observed day, beside the usual of the past years. */
+export function todayOf(
+  climate: Climate,
+  season: SeasonYear,
+  southern: boolean,
+  display: Display,
+  words: Words,
+): Today {
+  const day = climate.observedThrough;
+  const [trace] = climate.traces;
+  const past = climate.past(season.start, season.end);
+  const from = latestOnOrBefore({ month: southern ? 7 : 1, day: 1 }, day);
+  const values = {
+    soil5C: (one: Trace) => at(one.soil(SHALLOW), day),
+    soil10C: (one: Trace) => at(one.soil(DEEP), day),
+    degreeDays10C: (one: Trace) => heatBetween(one, HEAT, from, day),
+  };
+  const now = (reading: (one: Trace) => number) => tenth(trace ? reading(trace) : null);
+  const usual = (reading: (one: Trace) => number) => tenth(median(past, reading));
+  const today = { soil5C: now(values.soil5C), soil10C: now(values.soil10C), degreeDays10C: now(values.degreeDays10C) };
+  const usually = {
+    soil5C: usual(values.soil5C),
+    soil10C: usual(values.soil10C),
+    degreeDays10C: usual(values.degreeDays10C),
+  };
+  const line = (what: string, key: keyof typeof today, print: (value: number) => string) => {
+    const [value, other] = [today[key], usually[key]];
+    return value === null
+      ? []
+      : [words.valueToday(what, print(value), other === null ? null : print(other), display.shortDay(day))];
+  };
+  return {
+    date: formatDay(day),
+    ...today,
+    usual: usually,
+    lines: [
+      ...line(words.soilAt(display.soilDepth(SHALLOW), 1), 'soil5C', display.temperature),
+      ...line(words.soilAt(display.soilDepth(DEEP), 1), 'soil10C', display.temperature),
+      ...line(words.heatSince(display.temperature(HEAT.base), display.shortDay(from)), 'degreeDays10C', display.heat),
+    ],
+  };
+}
+
+/** Daily soil and air of the season: observed as far as that goes, usual for all of it. */
+export function signalsOf(climate: Climate, season: SeasonYear): Signals {
+  const [trace] = climate.traces;
+  const past = climate.past(season.start, season.end);
+  const observed = (seriesOf: (one: Trace) => DailySeries) =>
+    days(season.start, Math.min(climate.observedThrough, season.end)).map((day) =>
+      tenth(trace ? at(seriesOf(trace), day) : null),
+    );
+  const usual = (seriesOf: (one: Trace) => DailySeries) => {
+    const all = past.map(seriesOf);
+    return days(season.start, season.end).map((day) =>
+      tenth(all.reduce((sum, series) => sum + at(series, day), 0) / all.length),
+    );
+  };
+  const soil = (one: Trace) => one.soil(SHALLOW);
+  return {
+    start: formatDay(season.start),
+    soil5C: observed(soil),
+    airMeanC: observed(airMean),
+    usual: { soil5C: usual(soil), airMeanC: usual(airMean) },
+  };
+}
+
+const days = (from: Day, to: Day): Day[] => Array.from({ length: Math.max(0, to - from + 1) }, (_, i) => from + i);

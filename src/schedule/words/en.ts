@@ -1,0 +1,127 @@
+import type { Day } from '../../base/day.ts';
+import type { Display } from '../../base/display.ts';
+import type { Choice } from '../choose.ts';
+import type { Forbidden } from '../rules.ts';
+import { days } from './triggers-en.ts';
+
+/** A spread of days, or null where it falls on weather without one. */
+interface SpreadDays {
+  readonly p10: Day | null;
+  readonly p50: Day | null;
+  readonly p90: Day | null;
+  readonly usual: Day | null;
+}
+
+const percent = (share: number): string => `${Math.round(share * 100)} %`;
+
+/** A day that is a rule's, in words that follow "because". */
+function forbiddenInWords(rule: Forbidden, display: Display): string {
+  switch (rule.rule) {
+    case 'not-working':
+      return 'it is not one of your working days';
+    case 'away':
+      return 'you are away';
+    case 'full':
+      return 'the day is full';
+    case 'frozen':
+      return 'the ground is likely frozen';
+    case 'unseen':
+      return 'the observed weather ends too early to choose so close a day';
+    case 'local':
+      return `a local rule forbids ${rule.substance} then${rule.because === null ? '' : ` (${rule.because})`}`;
+    case 'spacing':
+      return `it is within ${days(rule.days)} of the nitrogen of ${display.shortDay(rule.from)}`;
+  }
+}
+
+/** The difference to the usual day, as "11 days later than usual (Mar 29)". */
+export function againstUsual(day: Day, usual: Day, display: Display): string {
+  const late = Math.round(day - usual);
+  if (Math.abs(late) < 2) return `about as usual (${display.shortDay(usual)})`;
+  return `${days(Math.abs(late))} ${late > 0 ? 'later' : 'earlier'} than usual (${display.shortDay(usual)})`;
+}
+
+/** The English texts of a plan: every sentence that a Season carries. */
+export const en = {
+  days,
+  opensWhen: (rule: string) => `Opens when ${rule}.`,
+  closesWhen: (rule: string) => `Closes when ${rule}.`,
+
+  valueToday: (what: string, now: string, usual: string | null, day: string) =>
+    `${what} on ${day}: ${now}${usual === null ? '' : `; usual for the day: ${usual}`}.`,
+  soilAt: (depth: string, mean: number) => `Soil at ${depth}${mean > 1 ? ` (${mean}-day mean)` : ''}`,
+  air: (mean: number) => `Air${mean > 1 ? ` (${mean}-day mean)` : ''}`,
+  heatSince: (base: string, since: string) => `Degree days above ${base} since ${since}`,
+
+  opening: ({ p10, p50, p90, usual }: SpreadDays, asOf: Day, display: Display) => {
+    if (p50 === null) return 'Its opening cannot be given a middle day yet.';
+    const against = usual === null ? '' : `, ${againstUsual(p50, usual, display)}`;
+    if (p90 !== null && p90 <= asOf) return `Open since ${display.shortDay(p50)}${against}.`;
+    if (p10 === p50 && p50 === p90) return `Opens ${display.shortDay(p50)}${against}.`;
+    const last = p90 === null ? 'or much later' : `to ${display.shortDay(p90)}`;
+    return `Expected to open about ${display.shortDay(p50)} (8 in 10: ${p10 === null ? '?' : display.shortDay(p10)} ${last})${against}.`;
+  },
+  closing: ({ p10, p50, p90 }: SpreadDays, display: Display) => {
+    if (p50 === null) return null;
+    if (p10 === p90 || p10 === null) return `Last good day ${display.shortDay(p50)}.`;
+    return `Last good day about ${display.shortDay(p50)} (8 in 10: ${display.shortDay(p10)} to ${p90 === null ? 'much later' : display.shortDay(p90)}).`;
+  },
+  chosen: ({ day, inWindow }: Choice, display: Display) =>
+    `${display.day(day)} lies inside the window in ${percent(inWindow)} of the runs of weather.`,
+  pinned: (day: Day, inWindow: number, display: Display) =>
+    `Pinned by you to ${display.day(day)}: inside the window in ${percent(inWindow)} of the runs of weather.`,
+  notBest: (best: Day, rule: Forbidden, display: Display) =>
+    `Not ${display.day(best)}, the middle best day: ${forbiddenInWords(rule, display)}.`,
+  kept: (free: Day, display: Display) =>
+    `The published day stands: ${display.day(free)} would be no better by more than 5 points.`,
+  movedFrom: ({ from, reason }: NonNullable<Choice['moved']>, display: Display) =>
+    `Moved from ${display.day(from)}: ${
+      reason === 'left-window'
+        ? 'that day has left the window'
+        : reason === 'better'
+          ? 'another day is inside the window more often'
+          : forbiddenInWords(reason, display)
+    }.`,
+  unlikely: (chance: number) =>
+    `Only ${percent(chance)} of the runs of weather have a window this season; no day is chosen.`,
+  noDay: () => 'No day inside the window is allowed by your working days and the rules.',
+  skipped: () => 'Skipped by you in the lawn file.',
+  dropped: (condition: string) => `Not needed here: it is only for a lawn where ${condition}.`,
+  condition: (fact: string, wanted: boolean) => `"${fact}" is ${wanted ? 'true' : 'not true'}`,
+  soilTest: (name: string, bound: string) => `a soil test shows ${name} ${bound}`,
+  done: (day: Day, display: Display) => `Done on ${display.day(day)}.`,
+  partlyDone: (areas: readonly string[]) => `Done so far on: ${areas.join(', ')}.`,
+  missed: (note: string | null) =>
+    `The window has closed and nothing is written in the journal.${note === null ? '' : ` ${note}`}`,
+
+  fromLabel: 'from your label',
+  unknownAmount: 'choose a product first',
+  rateOf: (product: string, rate: string) => `${product} at ${rate}.`,
+  areaLine: (id: string, area: string, amount: string) => `${id} (${area}): ${amount}`,
+  passes: (half: string, other: string) => `half (${half}) lengthwise, half (${other}) crosswise`,
+  mowAt: (height: string) => `Mow at ${height}.`,
+  waterDepth: (depth: string) => `Water ${depth}.`,
+  waterIn: (depth: string | null, within: number | null) =>
+    `Water in${depth === null ? '' : ` with ${depth}`}${within === null ? '' : ` within ${days(within)}`}${depth === null ? ', as deep as the label says' : ''}.`,
+  setLow: 'Set the dial low, put down half one way and half the other, and adjust by what is left.',
+  noLabel: 'There is no label entry for this in your products: rate, limits and water-in come from the label in hand.',
+  labelDate: (day: string) => `Label last compared on ${day}; the label in hand wins.`,
+  reEntry: (words: string) => `Keep people and pets off: ${words}`,
+
+  unpublished: (key: string) =>
+    key === 'common-practice' ? 'Common practice.' : 'From memory, not checked against a publication.',
+  notJudged: { wind: 'wind', air: 'air temperature', rain: 'rain' },
+  dueNow: (name: string, day: string, amount: string) => `Due: ${name}, ${day}${amount}.`,
+  openNow: (name: string, day: string | null, amount: string) =>
+    `Open now: ${name}${day === null ? '' : `, planned for ${day}`}${amount}.`,
+  thisWeek: (name: string, day: string, amount: string) => `This week: ${name}, ${day}${amount}.`,
+  nextWeeks: (name: string, day: string, amount: string) => `In the next two weeks: ${name}, ${day}${amount}.`,
+  missedNow: (name: string) => `Missed: ${name}.`,
+  buy: (packages: string, name: string, day: string, cost: string) => `Buy by ${day}: ${packages} ${name}${cost}.`,
+  nothingNow: (name: string, day: string) => `Nothing to do in the next three weeks. Next: ${name}, ${day}.`,
+  seasonOver: 'Nothing more is planned in this season.',
+  moved: (name: string, day: string, against: string) => `${name}: opens about ${day}, ${against}.`,
+  because: (line: string) => `  ${line}`,
+} as const;
+
+export type Words = typeof en;

@@ -1,0 +1,23 @@
+/** What a command may touch: its streams, its folder, the clock, the width of the terminal. */
+export interface Io {
+  stdout(text: string): void;
+  stderr(text: string): void;
+  readonly cwd: string;
+  /** Milliseconds since 1970-01-01T00:00:00Z. */
+  now(): number;
+  readonly columns: number;
+}
+
+/** The real one. A reader that has gone (`| head`) ends the command in silence. */
+export function processIo(): Io {
+  process.stdout.on('error', (error: NodeJS.ErrnoException) => {
+    if (error.code !== 'EPIPE') throw error;
+  });
+  return {
+    stdout: (text) => void process.stdout.write(text),
+    stderr: (text) => void process.stderr.write(text),
+    cwd: process.cwd(),
+    now: () => Date.now(),
+    columns: Math.min(Math.max(process.stdout.columns ?? 100, 60), 100),
+  };
+}

@@ -1,0 +1,157 @@
+import path from 'node:path';
+import { formatDay } from '../base/day.ts';
+import { type Problem, problem } from '../base/problem.ts';
+import { formatInstant } from '../base/zone.ts';
+import { type Compiled, compile } from '../compile.ts';
+import { compareSeasons, movesInWords } from '../emit/compare.ts';
+import type { Detail } from '../emit/events.ts';
+import { planReport, stepReport } from '../emit/report.ts';
+import type { Season } from '../model/season.ts';
+import { lookupFrom, readText, writeChanged } from './files.ts';
+import type { Io } from './io.ts';
+import { ledgerPath, readLedger } from './ledger-file.ts';
+import { EXIT, exitCode, printProblems } from './report-problems.ts';
+import { type Asked, unknownStep, whichLawn } from './which-lawn.ts';
+
+export interface PlanOptions {
+  readonly asOf?: string;
+  readonly weather?: readonly string[];
+  readonly program?: string;
+  readonly out?: string;
+  readonly detail: Detail;
+  readonly compare?: string;
+  readonly dryRun?: boolean;
+  readonly json?: boolean;
+  readonly strict?: boolean;
+}
+
+/** Plans a lawn: prints the season, writes the feed and the ledger; one step's whole why where a step is named. */
+export function planCommand(words: readonly string[], options: PlanOptions, io: Io): number {
+  const strict = options.strict ?? false;
+  const fail = (problems: readonly Problem[]): number => {
+    printProblems(problems, io);
+    if (options.json) io.stdout(`${JSON.stringify({ kind: 'problems', version: 1, problems }, null, 2)}\n`);
+    return exitCode(problems, strict);
+  };
+  const asked = whichLawn(words, options.asOf, io);
+  if ('problems' in asked) return fail(asked.problems);
+  const earlier = readEarlier(options.compare, io);
+  if ('problems' in earlier) return fail(earlier.problems);
+
+  const ledgerFile = ledgerPath(asked.file);
+  const { ledger, problems: ledgerProblems } = readLedger(ledgerFile, io.cwd);
+  if (ledgerProblems.length > 0) return fail(ledgerProblems);
+  const compiled = compile({
+    lawn: asked.source,
+    lookup: lookupOnCommandLine(options, io),
+    weather: options.weather?.map((file) => path.resolve(io.cwd, file)),
+    program: options.program === undefined ? undefined : path.resolve(io.cwd, options.program),
+    asOf: asked.asOf,
+    ledger,
+    revisedAt: options.asOf === undefined ? formatInstant(io.now()) : `${formatDay(asked.asOf)}T00:00:00Z`,
+    detail: options.detail,
+  });
+  const { season, problems } = compiled;
+  if (!season || exitCode(problems, strict) !== EXIT.fine) return fail(problems);
+  if (asked.step !== undefined) return tellStep(asked.step, season, options, io, fail);
+
+  const moves = earlier.season ? compareSeasons(earlier.season, season) : null;
+  const written = options.dryRun ? null : writeOut(compiled, asked, options.out ?? 'out/site', ledgerFile, io);
+  if (written && 'problems' in written) return fail(written.problems);
+  if (options.json) {
+    io.stdout(`${JSON.stringify(moves ? { ...season, moves } : season, null, 2)}\n`);
+    return EXIT.fine;
+  }
+  io.stdout(planReport(season, io.columns));
+  if (earlier.season && moves)
+    io.stdout(
+      `\nSince the plan of ${earlier.season.asOf}\n${movesInWords(moves, earlier.season, season)
+        .map((line) => `  ${line}`)
+        .join('\n')}\n`,
+    );
+  if (problems.length > 0) io.stderr('\n');
+  printProblems(problems, io);
+  if (written) io.stdout(subscribing(written.feed, compiled));
+  return EXIT.fine;
+}
+
+/** Paths of the command line count from the folder of the command; those in files from the file. */
+function lookupOnCommandLine({ weather, program }: PlanOptions, io: Io) {
+  const lookup = lookupFrom(io.cwd);
+  const given = new Set(
+    [...(weather ?? []), ...(program === undefined ? [] : [program])].map((file) => path.resolve(io.cwd, file)),
+  );
+  return (ref: string, from: string) => (given.has(ref) ? readText(ref, io.cwd) : lookup(ref, from));
+}
+
+function tellStep(
+  step: string,
+  season: Season,
+  options: PlanOptions,
+  io: Io,
+  fail: (problems: readonly Problem[]) => number,
+): number {
+  const found = season.applications.filter(({ id }) => id === step);
+  if (found.length === 0) return fail([unknownStep(step, [...new Set(season.applications.map(({ id }) => id))])]);
+  io.stdout(
+    options.json
+      ? `${JSON.stringify(found.length === 1 ? found[0] : found, null, 2)}\n`
+      : found.map((one) => stepReport(one, season, io.columns)).join('\n'),
+  );
+  return EXIT.fine;
+}
+
+/** The earlier plan to compare with. */
+function readEarlier(
+  file: string | undefined,
+  io: Io,
+): { readonly season: Season | null } | { readonly problems: readonly Problem[] } {
+  if (file === undefined) return { season: null };
+  const source = readText(file, io.cwd);
+  if (source === null) return { problems: [problem('file-missing', { ref: file }, null)] };
+  if ('reason' in source) return { problems: [problem('file-unreadable', { ref: file, reason: source.reason }, null)] };
+  const refuse = (reason: string) => ({ problems: [problem('compare-file', { reason }, { file: source.name })] });
+  try {
+    const data: unknown = JSON.parse(source.text);
+    const isSeason =
+      data !== null &&
+      typeof data === 'object' &&
+      'kind' in data &&
+      data.kind === 'season' &&
+      'applications' in data &&
+      Array.isArray(data.applications);
+    return isSeason ? { season: data as unknown as Season } : refuse('its "kind" is not "season".');
+  } catch {
+    return refuse('it is not JSON.');
+  }
+}
+
+/** Writes the ledger, then the feed: a run that ends in between is made good by the next, and no SEQUENCE ever falls. */
+function writeOut(
+  { season, feed, ledger }: Compiled,
+  asked: Asked,
+  out: string,
+  ledgerFile: string,
+  io: Io,
+): { readonly feed: string } | { readonly problems: readonly Problem[] } {
+  const file = path.join(path.resolve(io.cwd, out), `${season?.lawn}.ics`);
+  try {
+    writeChanged(ledgerFile, `${JSON.stringify(ledger, null, 1)}\n`);
+    writeChanged(file, feed ?? '');
+  } catch (error) {
+    const { code, path: at } = error as NodeJS.ErrnoException;
+    return { problems: [problem('write-failed', { file: at ?? asked.file, reason: code ?? String(error) }, null)] };
+  }
+  return { feed: path.relative(io.cwd, file) };
+}
+
+/** How a phone comes to the feed. */
+function subscribing(feed: string, { feed: text }: Compiled): string {
+  const events = (text?.match(/^BEGIN:VEVENT/gm) ?? []).length;
+  return `
+Calendar feed: ${feed} (${events} events)
+To subscribe: put the file on any web space, and add its address to the calendar on your phone
+("add a calendar by address", or open webcal://your.place/${path.basename(feed)}). It then follows every new plan
+that you put there. To look at it first, open the file in any calendar program.
+`;
+}

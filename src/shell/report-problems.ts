@@ -1,0 +1,37 @@
+import { frame, inOrder, type Problem } from '../base/problem.ts';
+import { readText } from './files.ts';
+import type { Io } from './io.ts';
+
+/** Exit codes: fine, a problem in what was asked, bad usage or unreadable input. */
+export const EXIT = { fine: 0, problem: 1, usage: 2 } as const;
+
+/** Problems of input that could not be read at all. */
+const UNREADABLE = /^(file-|yaml-|wrong-kind|no-lawn|as-of|plan-step|compare-file|weather-none|weather-header)/;
+
+/** The exit code of a command with these problems. With `strict`, warnings count. */
+export function exitCode(problems: readonly Problem[], strict: boolean): number {
+  const counted = problems.filter(({ severity }) => severity === 'error' || (strict && severity === 'warning'));
+  if (counted.some(({ code, severity }) => severity === 'error' && UNREADABLE.test(code))) return EXIT.usage;
+  return counted.length > 0 ? EXIT.problem : EXIT.fine;
+}
+
+/** Prints problems to stderr, each with its line and a caret, and a count at the end. */
+export function printProblems(problems: readonly Problem[], io: Io): void {
+  if (problems.length === 0) return;
+  const texts = new Map<string, string | undefined>();
+  const textOf = (file: string | null): string | undefined => {
+    if (file === null) return undefined;
+    if (!texts.has(file)) {
+      const source = readText(file, io.cwd);
+      texts.set(file, source && 'text' in source ? source.text : undefined);
+    }
+    return texts.get(file);
+  };
+  for (const one of inOrder(problems)) io.stderr(`${frame(one, textOf(one.file))}\n`);
+  const count = (severity: Problem['severity']) => problems.filter((one) => one.severity === severity).length;
+  const words = (['error', 'warning', 'note'] as const).flatMap((severity) => {
+    const n = count(severity);
+    return n === 0 ? [] : [`${n} ${severity}${n === 1 ? '' : 's'}`];
+  });
+  io.stderr(`${words.join(', ')}\n`);
+}

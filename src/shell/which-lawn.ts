@@ -1,0 +1,73 @@
+import { existsSync } from 'node:fs';
+import path from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { type Day, formatDay, parseDay } from '../base/day.ts';
+import { type Problem, problem } from '../base/problem.ts';
+import { nearestWord } from '../base/quantity.ts';
+import { dayAt, zoneAt } from '../base/zone.ts';
+import { readLawn } from '../read/lawn.ts';
+import type { Source } from '../read/link.ts';
+import { readText } from './files.ts';
+import type { Io } from './io.ts';
+
+/** The demo lawn that comes with the package, and the as-of day that it is told for. */
+const DEMO = { file: demoFile(), asOf: '2027-04-02' } as const;
+
+/** From `src/shell` as from `out/lib/shell`, the nearest folder above that holds the demo. */
+function demoFile(): string {
+  const here = path.dirname(fileURLToPath(import.meta.url));
+  const folder = ['../..', '../../..']
+    .map((up) => path.join(here, up))
+    .find((root) => existsSync(path.join(root, 'programs/demo/lawn.yaml')));
+  return path.join(folder ?? here, 'programs/demo/lawn.yaml');
+}
+
+/** The lawn that a command is about, and the day it is asked for. */
+export interface Asked {
+  readonly file: string;
+  readonly source: Source;
+  readonly asOf: Day;
+  readonly step: string | undefined;
+}
+
+const isLawnFile = (word: string): boolean => /\.ya?ml$/i.test(word);
+
+/**
+ * Finds the lawn: the file named, else `lawn.yaml` in the folder, else the demo; and the as-of day: the one given, else
+ * today in the lawn's zone.
+ *
+ * @param words What stands on the command line: a lawn file, a step, both or neither.
+ */
+export function whichLawn(
+  words: readonly string[],
+  asOf: string | undefined,
+  io: Io,
+): Asked | { readonly problems: readonly Problem[] } {
+  const [first] = words;
+  const named = first !== undefined && isLawnFile(first) ? first : undefined;
+  const step = words[named === undefined ? 0 : 1];
+  const file = named ?? (existsSync(path.join(io.cwd, 'lawn.yaml')) ? 'lawn.yaml' : DEMO.file);
+  const source = readText(file, io.cwd);
+  if (source === null) return { problems: [problem('no-lawn', { ref: file }, null)] };
+  if ('reason' in source) return { problems: [problem('file-unreadable', { ref: file, reason: source.reason }, null)] };
+  const isDemo = named === undefined && file === DEMO.file;
+  if (isDemo)
+    io.stderr(
+      `No lawn named and no lawn.yaml here: this is the demo lawn${asOf === undefined ? `, as of ${DEMO.asOf}` : ''}.\n`,
+    );
+  const written = asOf ?? (isDemo ? DEMO.asOf : today(source, io));
+  const day = parseDay(written);
+  if (day === null) return { problems: [problem('as-of', { found: written }, null)] };
+  return { file: path.resolve(io.cwd, file), source, asOf: day, step };
+}
+
+/** Today in the lawn's zone; in UTC where the lawn cannot be read. */
+function today({ text, name }: Source, io: Io): string {
+  const lawn = readLawn(text, name).value;
+  const zone = lawn ? (lawn.timezone ?? zoneAt(lawn.location.latitude, lawn.location.longitude)) : 'UTC';
+  return formatDay(dayAt(io.now(), zone));
+}
+
+/** The problem of a step that the program does not have. */
+export const unknownStep = (step: string, steps: readonly string[]): Problem =>
+  problem('plan-step', { found: step, allowed: steps, nearest: nearestWord(step, steps) }, null);

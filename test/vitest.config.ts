@@ -1,0 +1,16 @@
+import { defineConfig } from 'vitest/config';
+
+export default defineConfig({
+  root: new URL('..', import.meta.url).pathname,
+  test: {
+    include: ['test/**/*.test.ts'],
+    testTimeout: 20_000,
+    coverage: {
+      provider: 'v8',
+      include: ['src/**/*.ts'],
+      reportsDirectory: 'out/coverage',
+      reporter: ['text-summary', 'json-summary'],
+      thresholds: { statements: 90, lines: 90 },
+    },
+  },
+});
