@@ -106,7 +106,7 @@ export const en = {
   setLow: 'Set the dial low, put down half one way and half the other, and adjust by what is left.',
   noLabel: 'There is no label entry for this in your products: rate, limits and water-in come from the label in hand.',
   labelDate: (day: string) => `Label last compared on ${day}; the label in hand wins.`,
-  reEntry: (words: string) => `Keep people and pets off: ${words}`,
+  reEntry: (words: string) => `Label, re-entry: ${words}`,
 
   unpublished: (key: string) =>
     key === 'common-practice' ? 'Common practice.' : 'From memory, not checked against a publication.',

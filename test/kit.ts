@@ -1,0 +1,72 @@
+/** What the tests share: the command in a folder of its own, and files to put there. */
+import { cpSync, existsSync, mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import path from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { afterAll } from 'vitest';
+import { main } from '../src/cli.ts';
+
+export const root = path.resolve(fileURLToPath(import.meta.url), '../..');
+
+/** Real measurements beside the project; tests that need them skip, and say so, where the folder is absent. */
+export const sharedFile = (name: string): string | null => {
+  const file = path.join(root, '../shared', name);
+  return existsSync(file) ? file : null;
+};
+
+const folders: string[] = [];
+afterAll(() => {
+  for (const folder of folders.splice(0)) rmSync(folder, { recursive: true, force: true });
+});
+
+/** A folder of its own with these files, gone after the tests of the file. */
+export function folderWith(files: Readonly<Record<string, string>> = {}): string {
+  const folder = mkdtempSync(path.join(tmpdir(), 'soilclock-'));
+  folders.push(folder);
+  for (const [name, text] of Object.entries(files)) {
+    mkdirSync(path.dirname(path.join(folder, name)), { recursive: true });
+    writeFileSync(path.join(folder, name), text);
+  }
+  return folder;
+}
+
+/** A copy of the shipped programs and the demo lawn, since a plan writes its ledger beside the lawn. */
+export function demoCopy(): { readonly cwd: string; readonly lawn: string } {
+  const cwd = folderWith();
+  const demo = (file: string) => !file.endsWith('.ledger.json');
+  cpSync(path.join(root, 'programs'), path.join(cwd, 'programs'), { recursive: true, filter: demo });
+  return { cwd, lawn: 'programs/demo/lawn.yaml' };
+}
+
+/** Runs the command in a folder. */
+export async function soilclock(cwd: string, argv: readonly string[], now = Date.UTC(2027, 3, 2, 12)) {
+  const [out, err]: [string[], string[]] = [[], []];
+  const code = await main(argv, {
+    stdout: (text) => void out.push(text),
+    stderr: (text) => void err.push(text),
+    cwd,
+    now: () => now,
+    columns: 100,
+  });
+  return { code, stdout: out.join(''), stderr: err.join('') };
+}
+
+/** A program with the given steps as YAML, one list entry each. */
+export const programText = (steps: string, extra = ''): string => `kind: program
+version: 1
+id: test-program
+name: Test program
+grass: [tall-fescue]
+${extra}steps:
+${steps}`;
+
+/** A small lawn; `extra` is YAML at the top level. */
+export const lawnText = (extra = '', weather = 'weather.csv'): string => `kind: lawn
+version: 1
+id: test-lawn
+location: { latitude: 39, longitude: -84, elevation: 270 m }
+timezone: America/New_York
+grass: tall-fescue
+program: program.yaml
+weather: { files: [${weather}] }
+${extra.includes('areas:') ? '' : 'areas: { front: { rectangle: [50 ft, 20 ft] } }\n'}${extra}`;
