@@ -169,6 +169,10 @@ export const wording = {
     (a: { area: string; planned: string; limit: string; what: string }) =>
       `Area "${a.area}": ${a.planned} of ${a.what} planned for the season; the limit is ${a.limit}.`,
   ),
+  'under-yearly': note(
+    (a: { area: string; planned: string; least: string }) =>
+      `Area "${a.area}": ${a.planned} of nitrogen in the season; the program's range begins at ${a.least}.`,
+  ),
 
   // Weather
   'weather-none': error(

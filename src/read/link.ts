@@ -96,7 +96,7 @@ export function link(
   const written = lookup(journalRef, parsed.file);
   const journal = written === null ? [] : follow(journalRef, null, ({ text, name }) => readJournal(text, name));
 
-  if (program) problems.push(...referenceProblems(parsed, lawn, program, products));
+  if (program) problems.push(...referenceProblems(parsed, lawn, program, products, instead.program === undefined));
   const fine = problems.every(({ severity }) => severity !== 'error');
   if (!program || !journal || !fine) return { problems };
   return { value: { lawn, program, products, journal, weather }, problems };
@@ -108,10 +108,12 @@ function referenceProblems(
   lawn: Lawn,
   program: Program,
   products: ReadonlyMap<string, Product>,
+  ownProgram: boolean,
 ): Problem[] {
   const problems: Problem[] = [];
   const steps = program.steps.map(({ id }) => id);
-  for (const id of Object.keys(lawn.steps ?? {})) {
+  // Pins and skips belong to the lawn's own program; another one tried on it need not have those steps.
+  for (const id of ownProgram ? Object.keys(lawn.steps ?? {}) : []) {
     if (!steps.includes(id))
       problems.push(
         problem(

@@ -76,6 +76,7 @@ export function readYaml(source: string, file: string): YamlFile {
 /** The CST tokens of a source, or the first thing that is refused. */
 function tokensOf(source: string, lines: LineCounter, placeAt: (offset: number, length: number) => Place) {
   const parser = new Parser(lines.addNewLine);
+  lines.addNewLine(0);
   const tokens: CST.Token[] = [];
   let [keys, aliases, offset] = [0, 0, 0];
   const refuse = (refused: Problem) => ({ tokens, refused });

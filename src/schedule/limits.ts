@@ -94,5 +94,18 @@ export function limitProblems(
         null,
       ),
     );
-  return [...over, ...yearly];
+  const least = ground.program.nitrogen?.yearly?.from;
+  const under = limits
+    .filter(
+      ({ name, plannedGPerM2, doneGPerM2 }) =>
+        name === 'nitrogen-yearly' && least !== undefined && plannedGPerM2 + doneGPerM2 < 1000 * least - HAIR,
+    )
+    .map(({ area, plannedGPerM2, doneGPerM2 }) =>
+      problem(
+        'under-yearly',
+        { area, planned: perM2(plannedGPerM2 + doneGPerM2), least: display.massRate(least ?? 0) },
+        null,
+      ),
+    );
+  return [...over, ...yearly, ...under];
 }
