@@ -1,21 +1,12 @@
 import { parseDay } from '../base/day.ts';
 import { type Display, displayOf } from '../base/display.ts';
 import type { Application, Season } from '../model/season.ts';
-import { type Column, table } from './table.ts';
+import { type Column, table, wrapped } from './table.ts';
 
-/** A text cut into lines at spaces, each behind an indent; lines after the first are set in a little further. */
-function wrapped(text: string, width: number, indent: string): string[] {
-  const lines: string[] = [];
-  let line = indent;
-  const own = `${indent}${/^\s*/.exec(text)?.[0] ?? ''}`;
-  line = own;
-  for (const word of text.trim().split(/\s+/)) {
-    if (line.trim() !== '' && line.length + 1 + word.length > width) {
-      lines.push(line);
-      line = `${own}  ${word}`;
-    } else line = line.trim() === '' ? `${line}${word}` : `${line} ${word}`;
-  }
-  return [...lines, line];
+/** Lines of a text behind an indent of its own and the block's; lines after the first are set in further. */
+function indented(text: string, width: number, indent: string): string[] {
+  const own = indent + (/^\s*/.exec(text)?.[0] ?? '');
+  return wrapped(text.trim(), width - own.length, '  ').map((line) => own + line);
 }
 
 const section = (title: string, lines: readonly string[]): string[] =>
@@ -26,19 +17,19 @@ const COLUMNS: readonly Column[] = [
   { title: 'Status' },
   { title: 'What', flexible: true },
   { title: 'Window' },
-  { title: 'Usual' },
+  { title: 'Usual', optional: true },
   { title: 'In all', right: true },
 ];
 
 /** The whole plan as text: what now, what moved, the season as a table, what to buy, limits. */
 export function planReport(season: Season, width: number): string {
   const display = displayOf(season.display.units, season.display.language);
-  const wrap = (lines: readonly string[]) => lines.flatMap((line) => wrapped(line, width, '  '));
+  const wrap = (lines: readonly string[]) => lines.flatMap((line) => indented(line, width, '  '));
   const { observedThrough, traces } = season.weather;
   const observed = observedThrough === null ? '' : `, weather seen through ${dayText(observedThrough, display)}`;
   const lines = [
-    ...wrapped(`${season.lawnName}: ${season.programName}`, width, ''),
-    ...wrapped(`As of ${dayText(season.asOf, display)}${observed}, then ${traces} past years.`, width, ''),
+    ...indented(`${season.lawnName}: ${season.programName}`, width, ''),
+    ...indented(`As of ${dayText(season.asOf, display)}${observed}, then ${traces} past years.`, width, ''),
     ...section('What now', wrap(season.now)),
     ...section('What has moved', wrap(season.moved)),
     ...section(
@@ -125,7 +116,7 @@ function limitLines({ limits }: Season, display: Display): string[] {
 /** One application's whole why, as text. */
 export function stepReport(application: Application, season: Season, width: number): string {
   const display = displayOf(season.display.units, season.display.language);
-  const wrap = (lines: readonly string[]) => lines.flatMap((line) => wrapped(line, width, '  '));
+  const wrap = (lines: readonly string[]) => lines.flatMap((line) => indented(line, width, '  '));
   const { name, status, date, inWindow, window, notJudged } = application;
   const spread = (label: string, { p10, p50, p90, usual }: Application['window']['opens']) => [
     label,
@@ -138,8 +129,8 @@ export function stepReport(application: Application, season: Season, width: numb
       ? status
       : `${status}, ${dayText(date, display)}${inWindow === null ? '' : `, inside the window in ${Math.round(inWindow * 100)} % of the runs`}`;
   const lines = [
-    ...wrapped(`${name} (${application.id})`, width, ''),
-    ...wrapped(chosen, width, ''),
+    ...indented(`${name} (${application.id})`, width, ''),
+    ...indented(chosen, width, ''),
     ...(gone
       ? []
       : section(

@@ -1,44 +1,72 @@
-/** A column of a table: its title, and whether it gives way when the table is too wide. */
+/** A column of a table. */
 export interface Column {
   readonly title: string;
+  /** Its cells are wrapped where the table is too wide. */
   readonly flexible?: boolean;
+  /** Left out where the flexible column would get too narrow. */
+  readonly optional?: boolean;
   readonly right?: boolean;
 }
 
 const GAP = '  ';
-/** A flexible column keeps at least this width. */
-const LEAST = 16;
+/** A flexible column narrower than this costs the optional ones their place. */
+const COMFORTABLE = 28;
 
 /** Characters of a text as a terminal counts them, near enough for Latin text. */
 const widthOf = (text: string): number => [...text].length;
 
-const shortened = (text: string, width: number, right: boolean): string => {
-  const letters = [...text];
-  const shown =
-    letters.length > width
-      ? `${letters
-          .slice(0, width - 1)
-          .join('')
-          .trimEnd()}…`
-      : text;
-  const space = ' '.repeat(Math.max(0, width - widthOf(shown)));
-  return right ? space + shown : shown + space;
+const padded = (text: string, width: number, right: boolean): string => {
+  const space = ' '.repeat(Math.max(0, width - widthOf(text)));
+  return right ? space + text : text + space;
 };
 
 /**
- * Lines of a plain-text table no wider than `width`; the flexible column is shortened where it must be.
+ * A text cut into lines at spaces.
+ *
+ * @param hanging Goes before every line but the first.
+ */
+export function wrapped(text: string, width: number, hanging = ''): string[] {
+  const lines: string[] = [];
+  let line = '';
+  for (const word of text.split(' ')) {
+    if (line.trim() !== '' && widthOf(line) + 1 + widthOf(word) > width) {
+      lines.push(line);
+      line = hanging + word;
+    } else line = line === '' ? word : `${line} ${word}`;
+  }
+  return [...lines, line];
+}
+
+/**
+ * Lines of a plain-text table no wider than `width`, as far as its narrow columns allow.
  *
  * @example table([{ title: 'Day' }], [['Apr 3']], 80) //=> ['Day', '─────', 'Apr 3']
  */
 export function table(columns: readonly Column[], rows: readonly (readonly string[])[], width: number): string[] {
   const natural = columns.map(({ title }, i) => Math.max(widthOf(title), ...rows.map((row) => widthOf(row[i] ?? ''))));
-  const total = natural.reduce((sum, one) => sum + one, 0) + GAP.length * (columns.length - 1);
-  const over = Math.max(0, total - width);
-  const widths = natural.map((one, i) => (columns[i]?.flexible ? Math.max(Math.min(LEAST, one), one - over) : one));
-  const line = (cells: readonly string[]) =>
-    cells
-      .map((cell, i) => shortened(cell, widths[i] ?? 0, columns[i]?.right ?? false))
-      .join(GAP)
-      .trimEnd();
-  return [line(columns.map(({ title }) => title)), widths.map((one) => '─'.repeat(one)).join(GAP), ...rows.map(line)];
+  const room =
+    width -
+    natural.reduce((sum, one, i) => sum + (columns[i]?.flexible ? 0 : one), 0) -
+    GAP.length * (columns.length - 1);
+  const wanted = Math.max(0, ...natural.filter((_, i) => columns[i]?.flexible));
+  if (wanted > room && room < COMFORTABLE && columns.some(({ optional }) => optional)) {
+    const kept = columns.flatMap(({ optional }, i) => (optional ? [] : [i]));
+    const pick = <T>(values: readonly T[]) => kept.map((i) => values[i] as T);
+    return table(pick(columns), rows.map(pick), width);
+  }
+  const widths = natural.map((one, i) => (columns[i]?.flexible ? Math.min(one, Math.max(room, 8)) : one));
+  const lines = (cells: readonly string[]): string[] => {
+    const cut = cells.map((cell, i) => (columns[i]?.flexible ? wrapped(cell, widths[i] ?? 8) : [cell]));
+    return Array.from({ length: Math.max(...cut.map((cell) => cell.length)) }, (_, row) =>
+      cut
+        .map((cell, i) => padded(cell[row] ?? '', widths[i] ?? 0, columns[i]?.right ?? false))
+        .join(GAP)
+        .trimEnd(),
+    );
+  };
+  return [
+    ...lines(columns.map(({ title }) => title)),
+    widths.map((one) => '─'.repeat(one)).join(GAP),
+    ...rows.flatMap(lines),
+  ];
 }

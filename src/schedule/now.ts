@@ -78,5 +78,5 @@ export function movedAgainstUsual(
       ? []
       : [words.moved(name, display.shortDay(day), againstUsual(day, usual, display))];
   });
-  return moved.length === 0 ? [] : [...moved, ...today.lines.map(words.because)];
+  return moved.length === 0 ? [] : [...moved, words.behindIt, ...today.lines.map(words.because)];
 }

@@ -121,6 +121,7 @@ export const en = {
   nothingNow: (name: string, day: string) => `Nothing to do in the next three weeks. Next: ${name}, ${day}.`,
   seasonOver: 'Nothing more is planned in this season.',
   moved: (name: string, day: string, against: string) => `${name}: opens about ${day}, ${against}.`,
+  behindIt: 'The soil and the heat behind it:',
   because: (line: string) => `  ${line}`,
 } as const;
 
