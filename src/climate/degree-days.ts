@@ -24,7 +24,8 @@ function sineAbove(tmin: number, tmax: number, threshold: number): number {
   const mean = (tmin + tmax) / 2;
   if (tmin >= threshold) return mean - threshold;
   const amplitude = (tmax - tmin) / 2;
-  const crossing = Math.asin((threshold - mean) / amplitude);
+  // Clamped: an extreme a rounding error from the threshold would leave the arcsine's domain.
+  const crossing = Math.asin(Math.min(1, Math.max(-1, (threshold - mean) / amplitude)));
   return ((mean - threshold) * (Math.PI / 2 - crossing) + amplitude * Math.cos(crossing)) / Math.PI;
 }
 
