@@ -2,6 +2,9 @@ import { Command, CommanderError, Option } from 'commander';
 import { type Io, processIo } from './shell/io.ts';
 import { EXIT } from './shell/report-problems.ts';
 
+/** An option that may be repeated. */
+const collect = (value: string, before: readonly string[] | undefined): string[] => [...(before ?? []), value];
+
 /**
  * The command, as a function.
  *
@@ -14,6 +17,7 @@ export async function main(argv: readonly string[], io: Io): Promise<number> {
   const program = new Command('soilclock')
     .description('Season programs for lawns, dated by soil temperature and degree days, as calendar feeds.')
     .exitOverride()
+    .allowExcessArguments(false)
     .configureOutput({ writeOut: io.stdout, writeErr: io.stderr, getOutHelpWidth: () => io.columns })
     .showHelpAfterError('(soilclock --help tells more)');
   const strict = ['--strict', 'let warnings count as errors'] as const;
@@ -25,12 +29,10 @@ export async function main(argv: readonly string[], io: Io): Promise<number> {
     .argument('[lawn]', 'a lawn file; lawn.yaml here, or else the demo lawn')
     .argument('[step]', 'the id of one step')
     .option('--as-of <day>', 'plan as of this day instead of today (YYYY-MM-DD)')
-    .option('--weather <files...>', "weather files instead of the lawn's own")
+    .option('--weather <file>', "a weather file instead of the lawn's own; may be repeated", collect)
     .option('--program <file>', "a program file instead of the lawn's own")
-    .option('--out <folder>', 'where the feed goes', 'out/site')
-    .addOption(
-      new Option('--detail <how>', 'how much the feed carries').choices(['quiet', 'normal', 'full']).default('normal'),
-    )
+    .option('--out <folder>', 'where the feed goes (default: out/site)')
+    .addOption(new Option('--detail <how>', 'how much the feed carries').choices(['quiet', 'normal']).default('normal'))
     .option('--compare <plan.json>', 'say what moved since an earlier "plan --json"')
     .option('--dry-run', 'write nothing')
     .option(...json)
@@ -68,5 +70,15 @@ export async function main(argv: readonly string[], io: Io): Promise<number> {
 
 /** Runs the command on this process. */
 export async function run(): Promise<void> {
-  process.exitCode = await main(process.argv.slice(2), processIo());
+  const io = processIo();
+  try {
+    process.exitCode = await main(process.argv.slice(2), io);
+  } catch (error) {
+    // A fault of ours, not of the input; the trace is for whoever mends it.
+    io.stderr(
+      `soilclock has failed: ${error instanceof Error ? error.message : String(error)}. SOILCLOCK_TRACE=1 shows where.\n`,
+    );
+    if (process.env.SOILCLOCK_TRACE) io.stderr(`${error instanceof Error ? error.stack : ''}\n`);
+    process.exitCode = EXIT.usage;
+  }
 }

@@ -103,8 +103,8 @@ const failed = (problems: readonly Problem[]): Compiled => ({
 });
 
 function planLinked({ lawn, program, products, journal, weather }: Linked, { asOf, ledger }: CompileInput) {
-  const jobs = ledger?.events.flatMap(({ kind, season, step, day }) =>
-    kind === 'job' && step !== null ? [{ season, step, day }] : [],
+  const jobs = ledger?.events.flatMap(({ kind, season, step, day, dueSince }) =>
+    kind === 'job' && step !== null ? [{ season, step, day, dueSince }] : [],
   );
   const [observed = null] = weather.slice(-1);
   const history = weather.slice(0, -1);

@@ -1,5 +1,5 @@
 'use strict';
-// Plain CommonJS that any Node since version 4 can run: says one clear line where this Node is too old.
+// Plain CommonJS that any Node since version 6 can run: says one clear line where this Node is too old.
 const needed = [22, 18];
 
 /** Whether the running Node can run soilclock. */
@@ -11,9 +11,8 @@ function supported() {
 /** Ends the process with exit code 2 and one line on stderr where the running Node is too old. */
 function requireNode() {
   if (supported()) return;
-  process.stderr.write(
-    `soilclock needs Node ${needed.join('.')} or newer; this is Node ${process.versions.node} (${process.execPath}).\n`,
-  );
+  const running = `Node ${process.versions.node} (${process.execPath})`;
+  process.stderr.write(`soilclock needs Node ${needed.join('.')} or newer; this is ${running}.\n`);
   process.exit(2);
 }
 

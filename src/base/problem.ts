@@ -1,3 +1,4 @@
+import { cleaned } from './text.ts';
 import { type ProblemCode, type WordingArgs, wording } from './wording.ts';
 
 export type Severity = 'error' | 'warning' | 'note';
@@ -37,7 +38,7 @@ export function problem<C extends ProblemCode>(
   return {
     code,
     severity,
-    message: (text as (args: WordingArgs<C>) => string)(args),
+    message: cleaned((text as (args: WordingArgs<C>) => string)(args)),
     file: place?.file ?? null,
     line: place && 'line' in place ? place.line : null,
     column: place && 'line' in place ? place.column : null,
@@ -57,6 +58,17 @@ export function inOrder(problems: readonly Problem[]): Problem[] {
   });
 }
 
+/** A text without tabs, line ends and what else a terminal would act on: a stranger's file is shown, never obeyed. */
+const harmless = (text: string): string => text.replace(/[\p{Cc}\p{Zl}\p{Zp}]/gu, ' ');
+
+/** The n-th line of a text, counted from 1; undefined where there is none. Lines are not split off that nobody asked for. */
+function lineOf(source: string, n: number): string | undefined {
+  const end = /\r\n?|\n/g;
+  for (let line = 1; line < n; line++) if (!end.exec(source)) return undefined;
+  const from = end.lastIndex;
+  return source.slice(from, end.exec(source)?.index);
+}
+
 /**
  * A problem with the line it stands on and a caret under the place.
  *
@@ -65,11 +77,11 @@ export function inOrder(problems: readonly Problem[]): Problem[] {
 export function frame(found: Problem, source: string | undefined): string {
   const where =
     found.file === null ? '' : `${found.file}${found.line === null ? '' : `:${found.line}:${found.column}`}: `;
-  const head = `${where}${found.severity}: ${found.message} [${found.code}]`;
-  const line = found.line === null ? undefined : source?.split(/\r\n?|\n/, found.line)[found.line - 1];
+  const head = harmless(`${where}${found.severity}: ${found.message} [${found.code}]`);
+  const line = found.line === null || source === undefined ? undefined : lineOf(source, found.line);
   if (line === undefined || found.line === null || found.column === null) return head;
   const from = Math.max(0, found.column - 60);
-  const shown = line.slice(from, from + 100).replaceAll('\t', ' ');
+  const shown = harmless(line.slice(from, from + 100));
   const gutter = `${found.line} | `;
   const caret = '^'.repeat(Math.max(1, Math.min(found.length ?? 1, shown.length - (found.column - 1 - from))));
   return `${head}\n  ${gutter}${shown}\n  ${' '.repeat(gutter.length + found.column - 1 - from)}${caret}`;

@@ -14,7 +14,7 @@ export type QuantityFault =
 export type QuantityResult = { readonly value: number; readonly unit: string } | QuantityFault;
 
 const FORM =
-  /^([+-]?(?:\d+\.?\d*|\.\d+))\s*([^\s\d/][^\s/]*(?:\/(?:h|s))?|fl oz)(?:\s*\/\s*(\d+(?:\.\d+)?)?\s*([^\s\d/]+))?$/;
+  /^([+-]?(?:\d+\.?\d*|\.\d+))\s*([^\s\d/][^\s/]*(?:\/(?:h|s))?|fl oz)(?:\s*\/\s*(\d+(?:\.\d+)?)?\s*([^\s\d/][^\s/]*))?$/;
 
 /**
  * Reads a quantity with its unit, such as `50 F`, `2 in`, `6 weeks` or `0.75 lb/1000 sqft`, into SI.
@@ -36,15 +36,19 @@ export function parseQuantity(text: string, measure: Measure): QuantityResult {
   if (!unit) return { fault: 'unit', unit: name, nearest: nearestWord(name, [...units.keys()]) };
   if (perName === undefined) {
     if (unit.dimension !== measure) return { fault: 'measure', found: unit.dimension };
-    return { value: Number(number) * unit.factor + (unit.offset ?? 0), unit: name };
+    return finite(Number(number) * unit.factor + (unit.offset ?? 0), name);
   }
   const perUnit = units.get(perName);
   if (!perUnit) return { fault: 'unit', unit: perName, nearest: nearestWord(perName, unitNames('area')) };
   const found = ratio(unit, perUnit);
   if (found === null) return { fault: 'form' };
   if (found !== measure) return { fault: 'measure', found };
-  return { value: (Number(number) * unit.factor) / (Number(per ?? 1) * perUnit.factor), unit: `${name}/${perName}` };
+  return finite((Number(number) * unit.factor) / (Number(per ?? 1) * perUnit.factor), `${name}/${perName}`);
 }
+
+/** A number too long to hold, or an amount on no area, is no quantity. */
+const finite = (value: number, unit: string): QuantityResult =>
+  Number.isFinite(value) ? { value, unit } : { fault: 'form' };
 
 function ratio(unit: Unit, per: Unit): Measure | null {
   if (per.dimension === 'area' && unit.dimension === 'mass') return 'mass per area';

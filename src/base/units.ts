@@ -16,7 +16,6 @@ export type MetresPerSecond = number;
 export type Days = number;
 export type KilogramsPerSquareMetre = number;
 export type CubicMetresPerSquareMetre = number;
-export type KilogramsPerCubicMetre = number;
 
 export type Dimension = 'length' | 'area' | 'volume' | 'mass' | 'temperature' | 'speed' | 'duration' | 'share';
 

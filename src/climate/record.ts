@@ -12,8 +12,11 @@ export function merge(all: readonly WeatherSeries[]): WeatherSeries | null {
   const column = (name: Signal) => {
     const values = new Float64Array(length).fill(Number.NaN);
     for (const series of present) {
-      for (const [i, value] of series[name].entries())
-        if (!Number.isNaN(value)) values[series.start + i - start] = value;
+      for (const [i, value] of series[name].entries()) {
+        // Both extremes of a day come from one series: halves of two could cross.
+        const whole = name === 'precip' || known(series, series.start + i);
+        if (whole && !Number.isNaN(value)) values[series.start + i - start] = value;
+      }
     }
     return values;
   };

@@ -1,8 +1,9 @@
 import { contentHash } from '../base/hash.ts';
+import { cleaned } from '../base/text.ts';
 import type { Ledger, LedgerEntry } from '../model/ledger.ts';
 import type { Season } from '../model/season.ts';
 import { type Detail, type DraftEvent, eventsOf } from './events.ts';
-import { cleaned, icalendar } from './ical.ts';
+import { icalendar } from './ical.ts';
 import { feedWords as words } from './words-en.ts';
 
 /** How a feed is made. */
@@ -62,13 +63,14 @@ export function calendarOf(
 function revise(draft: DraftEvent, before: LedgerEntry | undefined, revisedAt: string): LedgerEntry {
   const hash = contentHash(JSON.stringify(draft.substance));
   if (before?.hash === hash) return before;
-  const { uid, kind, season, step, day } = draft;
+  const { uid, kind, season, step, day, dueSince } = draft;
   return {
     uid,
     kind,
     season,
     step,
     day,
+    dueSince,
     hash,
     sequence: before ? before.sequence + 1 : 0,
     lastModified: laterOf(revisedAt, before?.lastModified),

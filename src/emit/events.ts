@@ -17,6 +17,7 @@ export interface DraftEvent extends Omit<FeedEvent, 'sequence' | 'lastModified'>
   readonly step: string | null;
   /** The chosen day, or the first day of a window. */
   readonly day: string;
+  readonly dueSince: string | null;
   /** What makes a revision when it changes: day, hours, status, amounts, product, cautions, odds rounded to 10 points. */
   readonly substance: readonly unknown[];
 }
@@ -33,16 +34,16 @@ const uidOf = (season: Season, kind: EventKind, year: number, step: string | nul
 /** The longest description that every client keeps whole. */
 const LONGEST = 1900;
 
-/** Whole lines up to the longest description. */
-function fitted(lines: readonly string[]): string {
-  const kept: string[] = [];
-  let length = 0;
-  for (const line of lines) {
+/** Lines up to the longest description: `always` whole, then as many of `more` as there is room for. */
+function fitted(always: readonly string[], more: readonly string[]): string {
+  const kept = [...always];
+  let length = kept.join('\n').length;
+  for (const line of more) {
     length += line.length + 1;
     if (length > LONGEST) break;
     kept.push(line);
   }
-  return kept.join('\n');
+  return kept.join('\n').slice(0, LONGEST);
 }
 
 /** The events of a season, in the order of their days. */
@@ -67,11 +68,12 @@ function jobEvent(season: Season, application: Application): DraftEvent[] {
       season: application.season,
       step: id,
       day: date,
+      dueSince: application.dueSince,
       allDay: !timed,
       start: timed ? start : date,
       end: timed ? end : nextDay(date),
-      summary: status === 'done' ? words.doneTitle(name) : name,
-      description: fitted(jobText(season, application)),
+      summary: status === 'done' ? words.doneTitle(name) : words.jobTitle(name, application.inAll),
+      description: jobText(season, application),
       status: status === 'expected' ? 'TENTATIVE' : 'CONFIRMED',
       transparent: status === 'done',
       categories: [words.category],
@@ -84,6 +86,7 @@ function jobEvent(season: Season, application: Application): DraftEvent[] {
         application.areas.map(({ id: area, product, amount }) => [area, product, amount]),
         application.cautions,
         odds(application.inWindow),
+        application.dueSince,
         name,
         season.remindersMin,
       ],
@@ -91,17 +94,21 @@ function jobEvent(season: Season, application: Application): DraftEvent[] {
   ];
 }
 
-function jobText(season: Season, { how, why, notJudged, cautions }: Application): string[] {
+function jobText(season: Season, { how, why, notJudged, cautions, status, used }: Application): string {
   const section = (title: string, lines: readonly string[]) =>
     lines.length === 0 ? [] : [title, ...lines.map((line) => `- ${line}`), ''];
-  return [
-    ...section(words.whatToDo, how),
-    ...(notJudged.length > 0 ? [words.lookFirst(notJudged), ''] : []),
-    ...section(words.cautions, cautions),
-    ...section(words.why, why),
-    words.asOf(season.asOf, season.weather.observedThrough),
-    words.labelWins,
-  ];
+  const asOf = words.asOf(season.asOf, season.weather.observedThrough);
+  if (status === 'done') return fitted([...section(words.whatWasDone, used), asOf], []);
+  return fitted(
+    [
+      ...section(words.whatToDo, how),
+      ...(notJudged.length > 0 ? [words.lookFirst(notJudged), ''] : []),
+      ...section(words.cautions, cautions),
+      words.labelWins,
+      asOf,
+    ],
+    ['', ...section(words.why, why)],
+  );
 }
 
 function windowEvent(season: Season, application: Application): DraftEvent[] {
@@ -115,17 +122,19 @@ function windowEvent(season: Season, application: Application): DraftEvent[] {
       season: year,
       step: id,
       day: first,
+      dueSince: null,
       allDay: true,
       start: first,
       end: nextDay(last),
       summary: words.windowTitle(name),
-      description: fitted([
-        words.windowText(window.opens, window.closes, displayOf(season.display.units, season.display.language)),
-        '',
-        ...why,
-        '',
-        words.asOf(season.asOf, season.weather.observedThrough),
-      ]),
+      description: fitted(
+        [
+          words.windowText(window.opens, window.closes, displayOf(season.display.units, season.display.language)),
+          '',
+          words.asOf(season.asOf, season.weather.observedThrough),
+        ],
+        ['', ...why],
+      ),
       status: status === 'expected' ? 'TENTATIVE' : 'CONFIRMED',
       transparent: true,
       categories: [words.category],
@@ -144,11 +153,12 @@ function soilEvent(season: Season): DraftEvent {
     season: season.season.year,
     step: null,
     day: asOf,
+    dueSince: null,
     allDay: true,
     start: asOf,
     end: nextDay(asOf),
-    summary: words.soilTitle(today.lines[0] ?? words.noReading),
-    description: fitted([...today.lines, '', ...season.now, '', words.asOf(asOf, season.weather.observedThrough)]),
+    summary: today.title,
+    description: fitted([...today.lines, '', words.asOf(asOf, season.weather.observedThrough)], ['', ...season.now]),
     status: 'CONFIRMED',
     transparent: true,
     categories: [words.category],

@@ -5,6 +5,7 @@
  * a UID used twice are accepted; properties are written after components; the last line has no line end.
  */
 import { escape as escaped, ICalAlarmType, ICalCalendar, ICalEventStatus, ICalEventTransparency } from 'ical-generator';
+import { cleaned } from '../base/text.ts';
 
 /** An event as plain data. Days are `YYYY-MM-DD`, instants `YYYY-MM-DDTHH:MM:SSZ`; the end is the first moment after it. */
 export interface FeedEvent {
@@ -82,14 +83,6 @@ function check(events: readonly FeedEvent[]): void {
     seen.add(uid);
   }
 }
-
-/** Line and paragraph separators of Unicode, and bare carriage returns, are line ends. */
-const LINE_ENDS = /\r\n?|\u0085|\u2028|\u2029/g;
-/** Controls but tab and line feed, lone surrogates, the byte order mark, and marks that turn the reading direction. */
-const UNWANTED = /(?![\t\n])\p{Cc}|\p{Surrogate}|[\u{feff}\u{200e}\u{200f}\u{202a}-\u{202e}\u{2066}-\u{2069}]/gu;
-
-/** A text without what iCalendar forbids and what could deceive a reader. */
-export const cleaned = (text: string): string => text.replace(LINE_ENDS, '\n').replace(UNWANTED, '');
 
 /** Puts the properties of each component before the components inside it, and ends the last line. */
 function propertiesFirst(text: string): string {

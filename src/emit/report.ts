@@ -1,5 +1,6 @@
 import { parseDay } from '../base/day.ts';
 import { type Display, displayOf } from '../base/display.ts';
+import { cleaned } from '../base/text.ts';
 import type { Application, Season } from '../model/season.ts';
 import { type Column, table, wrapped } from './table.ts';
 
@@ -43,7 +44,7 @@ export function planReport(season: Season, width: number): string {
     ...section('To buy', wrap(season.shopping.map((purchase) => purchaseLine(purchase, season, display)))),
     ...section('Nitrogen of the season', wrap(limitLines(season, display))),
   ];
-  return `${lines.join('\n')}\n`;
+  return cleaned(`${lines.join('\n')}\n`);
 }
 
 const dayText = (day: string | null, display: Display): string => {
@@ -57,16 +58,13 @@ const shortText = (day: string | null, display: Display): string => {
 };
 
 function row(
-  { name, status, date, window, totals, areas, season }: Application,
+  { name, status, date, window, inAll: total, areas, season }: Application,
   plan: Season,
   display: Display,
 ): string[] {
   const gone = status === 'skipped' || status === 'dropped';
   const next = season === plan.season.year ? '' : ` ${season}`;
-  const [total] = totals;
-  const amount = total
-    ? inAll(total.amountKg, total.amountL, display)
-    : (areas.find((area) => area.amount !== null)?.amount ?? '');
+  const amount = total ?? areas.find((area) => area.amount !== null)?.amount ?? '';
   return [
     date === null ? '–' : dayText(date, display),
     status,
@@ -147,5 +145,5 @@ export function stepReport(application: Application, season: Season, width: numb
     ...section('Take care', wrap(application.cautions)),
     ...section('Sources', wrap(application.sources)),
   ];
-  return `${lines.join('\n')}\n`;
+  return cleaned(`${lines.join('\n')}\n`);
 }

@@ -7,13 +7,13 @@ export const feedWords = {
   category: 'Lawn',
   calendarAbout: (lawn: string, program: string) =>
     `${program}, for ${lawn}. Dates follow soil temperature and degree days; ranges firm up as the season unfolds.`,
+  jobTitle: (name: string, inAll: string | null) => (inAll === null ? name : `${name}: ${inAll}`),
   doneTitle: (name: string) => `Done: ${name}`,
   windowTitle: (name: string) => `Window: ${name}`,
   windowText: (opens: Spread, closes: Spread, display: Display) =>
     `Opens ${range(opens, display)}; last good day ${range(closes, display)}. Shown from the middle opening to the middle last day.`,
-  soilTitle: (line: string) => `Soil today. ${line}`,
-  noReading: 'No reading.',
   whatToDo: 'What to do',
+  whatWasDone: 'What was done',
   cautions: 'Take care',
   why: 'Why this day',
   lookFirst: (what: readonly string[]) => `Not judged: ${what.join(', ')}. Look before you start.`,

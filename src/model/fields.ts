@@ -12,11 +12,21 @@ type CamelKeys<T> = { readonly [K in keyof T as Camel<K>]: T[K] };
 
 const camel = (key: string): string => key.replace(/-([a-z0-9])/g, (_, letter: string) => letter.toUpperCase());
 
+const isMap = (input: unknown): boolean => input !== null && typeof input === 'object' && !Array.isArray(input);
+
+/** Any map. It stands before every look at keys, since a list has keys too. */
+export const anyMap = v.custom<Readonly<Record<string, unknown>>>(isMap, 'wrong-type:a map');
+
+/** The keys of a map, to choose a schema by; a list is named as such. */
+export const keysOf = (input: unknown): string[] =>
+  isMap(input) ? Object.keys(input as object) : Array.isArray(input) ? ['a list'] : [];
+
 /** A map with exactly these keys; any other key is a fault. Keys of the file are kebab-case, those of the model camelCase. */
 export function map<E extends v.ObjectEntries>(entries: E) {
   const allowed = Object.keys(entries).join('|');
   const refused = v.custom<never>(() => false, `unknown-key:${allowed}`);
   return v.pipe(
+    anyMap,
     v.objectWithRest(entries, refused),
     v.transform((value) => {
       const renamed = Object.entries(value).map(([key, inner]) => [camel(key), inner]);
@@ -43,6 +53,10 @@ export const quantity = (measure: Measure) =>
 /** A quantity that may not be negative. */
 export const positive = (measure: Measure) =>
   v.pipe(quantity(measure), v.minValue(0, `out-of-range:${expectedOf(measure)}, not negative`));
+
+/** A quantity above zero. */
+export const above0 = (measure: Measure) =>
+  v.pipe(quantity(measure), v.gtValue(0, `out-of-range:${expectedOf(measure)}, above 0`));
 
 /** A temperature or degree-day threshold that keeps the scale it was written in. */
 export const scaledTemperature = v.pipe(
@@ -72,20 +86,13 @@ export const day = parsed<Day>('not-a-date', 'a day such as 2027-04-03', parseDa
 /** A day of any year, `MM-DD`. */
 export const monthDay = parsed<MonthDay>('not-a-date', 'a month and day such as 04-03', parseMonthDay);
 
-/** A day, or a month and day that holds in every year. */
-export const dayOrMonthDay = parsed<Day | MonthDay>(
-  'not-a-date',
-  'a day such as 2027-04-03 or 04-03',
-  (text) => parseDay(text) ?? parseMonthDay(text),
-);
-
 /** A wall-clock time `HH:MM` in minutes after midnight. */
 export const clock = parsed<number>('out-of-range', 'a time such as "08:00"', (text) => {
   const match = /^([01]\d|2[0-3]):([0-5]\d)$/.exec(text);
   return match ? Number(match[1]) * 60 + Number(match[2]) : null;
 });
 
-/** Free text of a person; never empty. */
+/** Free text of a person; never empty, on as many lines as wanted, without controls that could steer a terminal. */
 export const text = v.pipe(
   v.string(),
   v.nonEmpty('wrong-type:a text'),
@@ -120,7 +127,7 @@ export const number = (from: number, to: number) =>
 export const whole = (from: number, to: number) => v.pipe(number(from, to), v.integer('wrong-type:a whole number'));
 
 /** A map whose keys are ids. */
-export const byId = <S extends v.GenericSchema>(value: S) => v.record(id, value);
+export const byId = <S extends v.GenericSchema>(value: S) => v.pipe(anyMap, v.record(id, value));
 
 /** A range of quantities, each end optional. */
 export const range = (measure: Measure) => map({ from: maybe(quantity(measure)), to: maybe(quantity(measure)) });

@@ -1,6 +1,8 @@
 import * as v from 'valibot';
 import {
+  above0,
   amount,
+  anyMap,
   byId,
   clock,
   day,
@@ -30,13 +32,20 @@ const weekdays = v.pipe(
 );
 
 const reminders = v.array(positive('duration'));
-const dayRange = v.strictTuple([day, day]);
+const dayRange = v.pipe(
+  v.strictTuple([day, day]),
+  v.check(([from, to]) => from <= to, 'out-of-range:two days, the earlier one first'),
+);
+const hours = v.pipe(
+  v.strictTuple([clock, clock]),
+  v.check(([from, to]) => from < to, 'out-of-range:two times, the earlier one first'),
+);
 
 const spreader = map({
   kind: maybe(word(['rotary', 'drop', 'hand'])),
-  swath: maybe(positive('length')),
+  swath: maybe(above0('length')),
   dial: maybe(map({ from: number(0, 1000), to: number(0, 1000), step: number(0, 1000) })),
-  speed: maybe(positive('speed')),
+  speed: maybe(above0('speed')),
   passes: maybe(word(['crossing'])),
 });
 
@@ -76,7 +85,7 @@ export const LawnSchema = map({
   program: v.string('wrong-type:the path of a program file'),
   products: maybe(
     v.array(
-      v.lazy((input) => (typeof input === 'string' ? v.string() : map({ id, ...ProductSchema.pipe[0].entries }))),
+      v.lazy((input) => (typeof input === 'string' ? v.string() : map({ id, ...ProductSchema.pipe[1].entries }))),
     ),
   ),
   weather: map({
@@ -98,7 +107,7 @@ export const LawnSchema = map({
       tests: maybe(v.array(map({ date: day, pH: maybe(number(2, 12)) }))),
     }),
   ),
-  facts: maybe(v.record(id, v.boolean())),
+  facts: maybe(byId(v.boolean())),
   areas: v.pipe(
     byId(AreaSchema),
     v.check((areas) => Object.keys(areas).length > 0, 'wrong-type:a map with at least one area'),
@@ -107,7 +116,7 @@ export const LawnSchema = map({
   working: maybe(
     map({
       days: maybe(weekdays),
-      between: maybe(v.strictTuple([clock, clock])),
+      between: maybe(hours),
       'jobs-per-day': maybe(whole(1, 20)),
       away: maybe(v.array(dayRange)),
       remind: maybe(reminders),
@@ -117,6 +126,7 @@ export const LawnSchema = map({
   'local-rules': maybe(v.array(localRule)),
   shelf: maybe(
     v.pipe(
+      anyMap,
       v.objectWithRest({ counted: maybe(day) }, amount),
       v.transform(({ counted, ...stock }) => ({ counted: counted ?? null, stock })),
     ),

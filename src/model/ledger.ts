@@ -8,6 +8,8 @@ const EntrySchema = v.object({
   step: v.nullable(v.string()),
   /** The chosen day, or the first day of a window. */
   day: v.string(),
+  /** The first published day that passed without the work being done; null where none has. */
+  dueSince: v.nullable(v.string()),
   hash: v.string(),
   sequence: v.pipe(v.number(), v.integer(), v.minValue(0)),
   lastModified: v.pipe(v.string(), v.isoTimestamp()),

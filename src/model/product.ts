@@ -1,5 +1,4 @@
 import * as v from 'valibot';
-import type { Day } from '../base/day.ts';
 import { amount, byId, day, id, map, maybe, number, positive, quantity, rate, text, word } from './fields.ts';
 
 const share = v.pipe(
@@ -80,7 +79,6 @@ export const ProductsSchema = map({
 });
 
 export type Product = v.InferOutput<typeof ProductSchema> & { readonly id: string };
-export type Label = NonNullable<Product['label']>;
 export type ProductsFile = v.InferOutput<typeof ProductsSchema>;
 
 /** Package sizes that a product is sold in. */
@@ -89,6 +87,3 @@ export const packagesOf = (product: Product) => product.packages ?? (product.pac
 /** Whether a product is a pesticide: its rates then come from its label entry alone. */
 export const isPesticide = (product: Product): boolean =>
   product.actives !== undefined || product.pesticide !== undefined;
-
-/** The day on which somebody last compared the entry with the label in hand. */
-export const labelChecked = (product: Product): Day | null => product.label?.checked ?? null;

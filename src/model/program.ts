@@ -1,5 +1,20 @@
 import * as v from 'valibot';
-import { byId, id, map, maybe, monthDay, number, orWord, positive, range, rate, source, text, word } from './fields.ts';
+import {
+  byId,
+  id,
+  keysOf,
+  map,
+  maybe,
+  monthDay,
+  number,
+  orWord,
+  positive,
+  range,
+  rate,
+  source,
+  text,
+  word,
+} from './fields.ts';
 import type { Nutrient } from './product.ts';
 import { type Trigger, TriggerSchema } from './trigger.ts';
 
@@ -15,7 +30,6 @@ export const GRASSES = [
   'bahiagrass',
   'buffalograss',
 ] as const;
-export type Grass = (typeof GRASSES)[number];
 
 export const CLIMATES = [
   'cool-humid',
@@ -80,7 +94,7 @@ export type Apply = { [K in keyof typeof applies]: v.InferOutput<(typeof applies
 export type ApplyOf<K extends Apply['kind']> = Extract<Apply, { kind: K }>;
 
 const ApplySchema: v.GenericSchema<unknown, Apply> = v.lazy((input) => {
-  const names = input !== null && typeof input === 'object' ? Object.keys(input) : [];
+  const names = keysOf(input);
   const [kind, second] = names.filter((name) => Object.hasOwn(applies, name));
   if (kind === undefined || second !== undefined) {
     return v.custom<never>(
@@ -95,7 +109,7 @@ const below = map({ below: maybe(number(0, 14)), above: maybe(number(0, 14)) });
 
 /** A condition on the lawn; all its keys have to hold. */
 const ConditionSchema = map({
-  lawn: maybe(v.record(id, v.boolean())),
+  lawn: maybe(byId(v.boolean())),
   'soil-test': maybe(map({ pH: maybe(below) })),
   source: maybe(source),
 });
@@ -140,7 +154,7 @@ export const ProgramSchema = map({
   about: maybe(text),
   author: maybe(text),
   license: maybe(text),
-  sources: maybe(v.record(id, text)),
+  sources: maybe(byId(text)),
   nitrogen: maybe(
     map({
       yearly: maybe(map({ from: maybe(massRate), to: maybe(massRate), source: maybe(source) })),

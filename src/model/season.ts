@@ -58,6 +58,8 @@ export interface Application {
   /** Share of the traces that have a window, 0 to 1. */
   readonly chance: number;
   readonly date: string | null;
+  /** The first published day that passed without the work being done. */
+  readonly dueSince: string | null;
   readonly start: string | null;
   readonly end: string | null;
   /** Share of all traces whose window holds the chosen day. */
@@ -71,6 +73,10 @@ export interface Application {
   readonly sources: readonly string[];
   readonly areas: readonly AreaAmount[];
   readonly totals: readonly Total[];
+  /** What is put down in all, in words: "20.7 lb"; null where nothing is or it is not known. */
+  readonly inAll: string | null;
+  /** What the journal says was done, a line an entry. */
+  readonly used: readonly string[];
   readonly nutrientsGPerM2: { readonly N: number; readonly P2O5: number; readonly K2O: number };
 }
 
@@ -133,6 +139,8 @@ export interface Today {
     readonly soil10C: number | null;
     readonly degreeDays10C: number | null;
   };
+  /** The shortest word on the soil today. */
+  readonly title: string;
   readonly lines: readonly string[];
 }
 

@@ -1,7 +1,7 @@
 import * as v from 'valibot';
 import { crossingEdges, type Point, polygonArea } from '../base/geometry.ts';
 import { factorOf, type Metres, type SquareMetres } from '../base/units.ts';
-import { map, maybe, positive, quantity, word } from './fields.ts';
+import { keysOf, map, maybe, positive, quantity, word } from './fields.ts';
 
 /** A measured shape, in metres. */
 export type Shape =
@@ -18,7 +18,13 @@ export interface AreaShape {
   readonly less: readonly Shape[];
 }
 
-const above0 = v.pipe(positive('length'), v.gtValue(0, 'out-of-range:a length above 0'));
+/** No lawn is longer than this [m]. */
+const LONGEST = 10_000;
+const above0 = v.pipe(
+  positive('length'),
+  v.gtValue(0, 'out-of-range:a length above 0'),
+  v.maxValue(LONGEST, 'out-of-range:a length of at most 10 km'),
+);
 
 const triangle = v.lazy((input) =>
   input !== null && typeof input === 'object' && 'sides' in input
@@ -54,14 +60,20 @@ const coordinate = v.pipe(
   v.maxValue(1e5, 'out-of-range:-100000 to 100000'),
 );
 
+const MOST_CORNERS = 1000;
+
+/** Whether no three corners span a triangle. The net area does not tell: the two halves of a bow tie cancel. */
+const onOneLine = ([first, ...others]: readonly Point[]): boolean =>
+  others.every((corner, i) => polygonArea([first ?? corner, corner, others[i + 1] ?? corner]) === 0);
+
 /** Corners in the unit that stands beside them under `in`. */
 const corners = v.pipe(
   v.array(v.strictTuple([coordinate, coordinate])),
-  v.maxLength(1000, 'out-of-range:at most 1000 corners'),
+  v.maxLength(MOST_CORNERS, `out-of-range:at most ${MOST_CORNERS} corners`),
   v.rawCheck<[number, number][]>(({ dataset, addIssue }) => {
-    if (!dataset.typed) return;
+    if (!dataset.typed || dataset.value.length > MOST_CORNERS) return;
     const crossing = crossingEdges(dataset.value);
-    if (dataset.value.length < 3 || polygonArea(dataset.value) === 0) addIssue({ message: 'area-corners' });
+    if (onOneLine(dataset.value)) addIssue({ message: 'area-corners' });
     else if (crossing) addIssue({ message: `area-crossing:${crossing.first}:${crossing.second}` });
   }),
 );
@@ -86,7 +98,11 @@ const kinds: Record<
     }),
   },
   measured: {
-    schema: v.pipe(quantity('area'), v.gtValue(0, 'out-of-range:an area above 0')),
+    schema: v.pipe(
+      quantity('area'),
+      v.gtValue(0, 'out-of-range:an area above 0'),
+      v.maxValue(LONGEST ** 2, 'out-of-range:an area of at most 100 km²'),
+    ),
     build: (area: SquareMetres) => ({ kind: 'measured', area }),
   },
 };
@@ -96,7 +112,7 @@ function shaped<E extends v.ObjectEntries>(
   beside: E,
 ): v.GenericSchema<unknown, { shape: Shape } & Record<string, unknown>> {
   return v.lazy((input) => {
-    const names = input !== null && typeof input === 'object' ? Object.keys(input) : [];
+    const names = keysOf(input);
     const [name, second] = names.filter((key) => Object.hasOwn(kinds, key));
     if (name === undefined || second !== undefined) {
       const other = names.filter((key) => !Object.hasOwn(beside, key) && key !== 'in');

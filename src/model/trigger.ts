@@ -1,7 +1,19 @@
 import * as v from 'valibot';
 import type { MonthDay } from '../base/day.ts';
 import type { Celsius, Days, Metres } from '../base/units.ts';
-import { id, map, maybe, monthDay, number, positive, quantity, scaledTemperature, source, word } from './fields.ts';
+import {
+  id,
+  keysOf,
+  map,
+  maybe,
+  monthDay,
+  number,
+  positive,
+  quantity,
+  scaledTemperature,
+  source,
+  word,
+} from './fields.ts';
 
 /** Which way a temperature has to cross a threshold. */
 export type Direction = 'rises' | 'falls';
@@ -124,7 +136,11 @@ const degreeDays = v.pipe(
   v.transform((value) => ({ kind: 'degree-days' as const, ...value })),
 );
 
-const wait = v.pipe(positive('duration'), v.integer('out-of-range:whole days'));
+const wait = v.pipe(
+  positive('duration'),
+  v.maxValue(366, 'out-of-range:at most 366 d'),
+  v.integer('out-of-range:whole days'),
+);
 
 const after = v.pipe(
   map({
@@ -190,7 +206,7 @@ function limited(
 
 /** A trigger as it stands in a program: a map with exactly one kind key, and optionally `not-before`, `not-after`, `source`. */
 export const TriggerSchema: v.GenericSchema<unknown, Trigger> = v.lazy((input) => {
-  const names = input !== null && typeof input === 'object' ? Object.keys(input) : [];
+  const names = keysOf(input);
   const found = names.filter((name): name is Trigger['kind'] => Object.hasOwn(kinds, name));
   const [kind] = found;
   if (kind === undefined || found.length > 1) {

@@ -1,6 +1,7 @@
 import type { Problem } from '../base/problem.ts';
 import { readJournal, readLawn, readProducts } from './lawn.ts';
 import { readProgram } from './program.ts';
+import { LIMIT } from './validate.ts';
 import { readWeather } from './weather.ts';
 import { readYaml } from './yaml.ts';
 
@@ -10,14 +11,16 @@ export type FileKind = 'program' | 'products' | 'lawn' | 'journal' | 'weather';
 /** What a file is: by its ending, then by its `kind`; a list is a journal. Null where it says no kind that is known. */
 export function kindOf(text: string, name: string): FileKind | null {
   if (/\.csv$/i.test(name)) return 'weather';
+  // Only a journal may be longer; what is too long is not taken apart to learn its kind.
+  if (text.length > LIMIT.small) return /^\s*(#.*\s+)*[-[]/.test(text.slice(0, 4096)) ? 'journal' : null;
   const { data } = readYaml(text, name);
   if (Array.isArray(data)) return 'journal';
   const kind = data !== null && typeof data === 'object' ? (data as { kind?: unknown }).kind : undefined;
   return kind === 'products' || kind === 'lawn' || kind === 'program' ? kind : null;
 }
 
-/** The problems of one file by itself, read as its kind; a file that says none is read as a lawn, the kind most people write. */
-export function problemsOf(text: string, name: string): readonly Problem[] {
+/** The problems of one file by itself, read as its kind; where it says none, as a lawn, the kind most people write. */
+export function problemsOf(text: string, name: string, kind: FileKind | null): readonly Problem[] {
   const readers = {
     program: readProgram,
     products: readProducts,
@@ -25,5 +28,5 @@ export function problemsOf(text: string, name: string): readonly Problem[] {
     journal: readJournal,
     weather: readWeather,
   };
-  return readers[kindOf(text, name) ?? 'lawn'](text, name).problems;
+  return readers[kind ?? 'lawn'](text, name).problems;
 }

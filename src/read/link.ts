@@ -1,4 +1,4 @@
-import { type Problem, problem } from '../base/problem.ts';
+import { type Place, type Problem, problem } from '../base/problem.ts';
 import { nearestWord } from '../base/quantity.ts';
 import type { Journal } from '../model/journal.ts';
 import type { Lawn } from '../model/lawn.ts';
@@ -92,52 +92,68 @@ export function link(
     const path = instead.weather ? null : ['weather', 'files', i];
     return follow(ref, path, ({ text, name }) => readWeather(text, name, lawn.weather.units)) ?? [];
   });
-  const journalRef = parsed.file.replace(/\.ya?ml$/, '.journal.yaml').replace(/^.*[/\\]/, '');
+  const journalRef = fileBeside(parsed.file, 'journal.yaml').replace(/^.*[/\\]/, '');
   const written = lookup(journalRef, parsed.file);
-  const journal = written === null ? [] : follow(journalRef, null, ({ text, name }) => readJournal(text, name));
+  // Pins, skips and the journal name steps of the lawn's own program; another one tried on it need not have them.
+  const ids: Ids = {
+    steps: program && instead.program === undefined ? program.steps.map(({ id }) => id) : null,
+    products: [...products.keys()],
+    areas: Object.keys(lawn.areas),
+  };
+  const readEntries = ({ text, name }: Source) => {
+    const entries = readJournal(text, name);
+    return { ...entries, problems: [...entries.problems, ...journalProblems(entries, ids)] };
+  };
+  const journal = written === null ? [] : follow(journalRef, null, readEntries);
 
-  if (program) problems.push(...referenceProblems(parsed, lawn, program, products, instead.program === undefined));
+  if (program) problems.push(...referenceProblems(parsed, lawn, program, ids));
   const fine = problems.every(({ severity }) => severity !== 'error');
   if (!program || !journal || !fine) return { problems };
   return { value: { lawn, program, products, journal, weather }, problems };
 }
 
-/** Ids that the lawn uses of other files, and the lawn's grass against the program's. */
-function referenceProblems(
-  parsed: Parsed<Lawn>,
-  lawn: Lawn,
-  program: Program,
-  products: ReadonlyMap<string, Product>,
-  ownProgram: boolean,
+/** The name of a file that stands beside a lawn file: its name without `.yaml`, then this ending. */
+export const fileBeside = (lawn: string, ending: string): string => `${lawn.replace(/\.ya?ml$/i, '')}.${ending}`;
+
+/** The ids that a lawn and its journal may use; null where any will do. */
+interface Ids {
+  readonly steps: readonly string[] | null;
+  readonly products: readonly string[];
+  readonly areas: readonly string[];
+}
+
+/** The problem of an id that is not among the known ones; none where it is, or where any will do. */
+function unless<C extends 'unknown-step' | 'unknown-product' | 'unknown-area'>(
+  code: C,
+  found: string,
+  allowed: readonly string[] | null,
+  place: Place,
 ): Problem[] {
-  const problems: Problem[] = [];
-  const steps = program.steps.map(({ id }) => id);
-  // Pins and skips belong to the lawn's own program; another one tried on it need not have those steps.
-  for (const id of ownProgram ? Object.keys(lawn.steps ?? {}) : []) {
-    if (!steps.includes(id))
-      problems.push(
-        problem(
-          'unknown-step',
-          { found: id, allowed: steps, nearest: nearestWord(id, steps) },
-          parsed.place(['steps', id], 'key'),
-        ),
-      );
-  }
-  const known = [...products.keys()];
-  for (const id of Object.keys(lawn.shelf?.stock ?? {})) {
-    if (!products.has(id))
-      problems.push(
-        problem(
-          'unknown-product',
-          { found: id, allowed: known, nearest: nearestWord(id, known) },
-          parsed.place(['shelf', id], 'key'),
-        ),
-      );
-  }
-  if (!program.grass.includes(lawn.grass)) {
-    problems.push(
-      problem('grass-mismatch', { found: lawn.grass, expected: program.grass.join(', ') }, parsed.place(['grass'])),
-    );
-  }
-  return problems;
+  if (allowed === null || allowed.includes(found)) return [];
+  return [problem(code, { found, allowed, nearest: nearestWord(found, allowed) }, place)];
+}
+
+/** Ids that the lawn uses of other files, and the lawn's grass against the program's. */
+function referenceProblems({ place }: Parsed<Lawn>, lawn: Lawn, program: Program, ids: Ids): Problem[] {
+  const grass = program.grass.includes(lawn.grass)
+    ? []
+    : [problem('grass-mismatch', { found: lawn.grass, expected: program.grass.join(', ') }, place(['grass']))];
+  return [
+    ...Object.keys(lawn.steps ?? {}).flatMap((id) =>
+      unless('unknown-step', id, ids.steps, place(['steps', id], 'key')),
+    ),
+    ...Object.keys(lawn.shelf?.stock ?? {}).flatMap((id) =>
+      unless('unknown-product', id, ids.products, place(['shelf', id], 'key')),
+    ),
+    ...grass,
+  ];
+}
+
+/** Ids in a journal that nothing has. */
+function journalProblems({ value, place }: Parsed<Journal>, ids: Ids): Problem[] {
+  return (value ?? []).flatMap(({ step, product, areas }, i) => [
+    ...(step === undefined ? [] : unless('unknown-step', step, ids.steps, place([i, 'step']))),
+    ...(product === undefined ? [] : unless('unknown-product', product, ids.products, place([i, 'product']))),
+    ...(areas ?? []).flatMap((area, j) => unless('unknown-area', area, ids.areas, place([i, 'areas', j]))),
+  ]);
 }

@@ -39,8 +39,7 @@ function stepProblems({ data, place }: Parsed<Program>): Problem[] {
   for (const [i, step] of steps.entries()) {
     const id = ids[i] as string;
     if (id !== '' && ids.indexOf(id) !== i) problems.push(problem('duplicate-id', { id }, place(['steps', i, 'id'])));
-    const window = isMap(step) ? step.window : undefined;
-    walk(window, ['steps', i, 'window'], (value, path) => {
+    const visit = (value: unknown, path: Path): void => {
       if (!isMap(value)) return;
       const kind = path.at(-1);
       const inOpens = path[3] === 'opens';
@@ -58,8 +57,9 @@ function stepProblems({ data, place }: Parsed<Program>): Problem[] {
           problem('unknown-step', { found: to, allowed, nearest: nearestWord(to, allowed) }, place([...path, 'step'])),
         );
       }
-      references.set(id, [...(references.get(id) ?? []), { to, path: [...path, 'step'] }]);
-    });
+      if (path[2] === 'window') references.set(id, [...(references.get(id) ?? []), { to, path: [...path, 'step'] }]);
+    };
+    for (const part of ['window', 'if-missed']) if (isMap(step)) walk(step[part], ['steps', i, part], visit);
   }
   const circle = findCircle(references);
   if (circle) problems.push(problem('circular-after', { path: circle.path }, place(circle.at)));
@@ -94,7 +94,7 @@ function sourceProblems({ data, place }: Parsed<Program>): Problem[] {
   if (!isMap(data)) return [];
   const known = isMap(data.sources) ? Object.keys(data.sources) : [];
   const problems: Problem[] = [];
-  walk(data, [], (value, path) => {
+  walk({ ...data, sources: null }, [], (value, path) => {
     if (path.at(-1) !== 'source' || typeof value !== 'string') return;
     if (known.includes(value) || (UNPUBLISHED as readonly string[]).includes(value)) return;
     problems.push(

@@ -50,8 +50,21 @@ export function readAs<S extends v.GenericSchema>(
   if (problems.length > 0) return failed(problems);
   if (data === undefined || data === null) return failed([problem('file-empty', { what }, start)]);
   const result = v.safeParse(schema, data);
-  const found = (result.issues ?? []).map((issue) => toProblem(issue, place, data));
+  const found = [...(result.issues ?? []).map((issue) => toProblem(issue, place, data)), ...reserved(data, [], place)];
+  if (found.length > 0) return { problems: found, file, place, data };
   return { problems: found, file, place, data, ...(result.success && { value: result.output }) };
+}
+
+/** Keys that schemas pass over, lest they reach a prototype: nothing may be called so. */
+function reserved(value: unknown, path: Path, place: YamlFile['place']): Problem[] {
+  if (value === null || typeof value !== 'object') return [];
+  return Object.entries(value).flatMap(([key, inner]) => {
+    const here = [...path, Array.isArray(value) ? Number(key) : key];
+    const below = reserved(inner, here, place);
+    return ['__proto__', 'prototype', 'constructor'].includes(key)
+      ? [problem('reserved-key', { found: key }, place(here, 'key')), ...below]
+      : below;
+  });
 }
 
 /** A value as it is named in a message. */
@@ -74,12 +87,6 @@ function toProblem(issue: v.BaseIssue<unknown>, place: YamlFile['place'], data: 
   switch (code) {
     case 'unknown-key': {
       const key = String(path.at(-1));
-      if (Array.isArray(parentOf(data, path)))
-        return problem(
-          'wrong-type',
-          { found: 'a list', expected: `a map with ${words(detail).join(', ')}` },
-          place(path.slice(0, -1)),
-        );
       return problem(
         'unknown-key',
         { found: key, allowed: words(detail), nearest: nearestWord(key, words(detail)) },
@@ -91,22 +98,24 @@ function toProblem(issue: v.BaseIssue<unknown>, place: YamlFile['place'], data: 
     case 'quantity':
       return quantityProblem(JSON.parse(detail) as QuantityFault, String(issue.input), issue.expected ?? '', here);
     case 'wrong-kind':
-      return problem('wrong-kind', { found: String(issue.input), expected: detail }, here);
+      return problem('wrong-kind', { found: found.replace(/^"(.*)"$/, '$1'), expected: detail }, here);
     case 'not-a-date':
       return problem('not-a-date', { found: String(issue.input), expected: issue.expected ?? '' }, here);
     case 'trigger-kind':
     case 'area-shape':
     case 'apply-one-of':
-      return problem(code, { found: rest[0] ?? '', allowed: words(rest[1]) }, here);
+      return problem(code, { found: rest.slice(0, -1).join(':'), allowed: words(rest.at(-1)) }, here);
     case 'area-crossing':
       return problem(code, { first: Number(rest[0]), second: Number(rest[1]) }, here);
     case 'trigger-direction':
     case 'trigger-after':
     case 'degree-days-upper':
     case 'soil-depth':
-    case 'area-corners':
-    case 'area-triangle':
       return problem(code, { found: named(valueAt(data, path)) }, here);
+    case 'area-corners':
+      return problem(code, { found: `${(valueAt(data, path) as unknown[]).length} corners` }, here);
+    case 'area-triangle':
+      return problem(code, { found: (valueAt(data, [...path, 'sides']) as unknown[]).join(', ') }, here);
     case 'out-of-range':
       return problem(
         'out-of-range',

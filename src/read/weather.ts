@@ -25,6 +25,8 @@ const MOST = 10;
 const EXTREMES = { low: -89.2, high: 56.7 } as const;
 /** The hottest month ever measured had a mean of about 42 °C; above this a file is in °F. */
 const HOTTEST_MONTH = 45;
+/** Where lawns grow, the warmest month has more than this; below it a file is in °C. */
+const COLDEST_SUMMER = 5;
 
 /**
  * Reads daily weather from tidy CSV: a first line with `date,tmin,tmax` and optionally `precip`, columns in any order,
@@ -41,17 +43,21 @@ export function readWeather(
 ): { readonly value?: WeatherSeries; readonly problems: readonly Problem[] } {
   const large = tooLarge(text, name, LIMIT.weather);
   if (large) return { problems: [large] };
-  const { data: rows } = Papa.parse<string[]>(text.trimEnd(), { delimitersToGuess: [',', ';', '\t'] });
-  const [header = [], ...lines] = rows;
+  const lines = text
+    .replace(/^\uFEFF/, '')
+    .replace(/\r\n?/g, '\n')
+    .trimEnd();
+  const { data: rows, meta } = Papa.parse<string[]>(lines, { newline: '\n', delimitersToGuess: [',', ';', '\t'] });
+  const [header = [], ...records] = rows;
   const columns = columnsOf(header, name, units);
   if ('problem' in columns) return { problems: [columns.problem] };
-  if (lines.length === 0)
+  if (records.length === 0)
     return { problems: [problem('weather-none', { found: 'no row' }, { file: name, line: 1, column: 1, length: 1 })] };
 
-  const found = new Collector(name, rows);
+  const found = new Collector(name, lines, meta.delimiter);
   const days: { day: Day; values: Record<Column['name'], number> }[] = [];
   let previous: Day | null = null;
-  for (const [i, cells] of lines.entries()) {
+  for (const [i, cells] of records.entries()) {
     const row = i + 1;
     if (cells.length !== header.length) {
       found.add('weather-cells', row, 0, { found: cells.length, expected: header.length });
@@ -78,12 +84,7 @@ export function readWeather(
 /** Which column is what, or why that cannot be told. */
 function columnsOf(header: readonly string[], file: string, units: 'metric' | 'us' | undefined) {
   const first: Place = { file, line: 1, column: 1, length: Math.max(1, header.join(',').length) };
-  const names = header.map((cell) =>
-    cell
-      .replace(/^\uFEFF/, '')
-      .trim()
-      .toLowerCase(),
-  );
+  const names = header.map((cell) => cell.trim().toLowerCase());
   const signals: Column[] = [];
   const missing: string[] = [];
   for (const name of ['tmin', 'tmax', 'precip'] as const) {
@@ -143,7 +144,7 @@ function seriesFrom(
   return series;
 }
 
-/** A month too hot for °C: the file is in °F. */
+/** A warmest month too hot for °C, or in a whole year too cold for °F: the other scale is meant. */
 function suspectUnits(
   { start, tmin, tmax }: WeatherSeries,
   columns: readonly Column[],
@@ -158,16 +159,21 @@ function suspectUnits(
     const { sum, count } = months.get(key) ?? { sum: 0, count: 0 };
     months.set(key, { sum: sum + mean, count: count + 1, row: i });
   }
-  const hottest = Math.max(
-    ...[...months.values()].filter(({ count }) => count >= 5).map(({ sum, count }) => sum / count),
-  );
-  const single = Math.max(...tmax.filter((value) => !Number.isNaN(value)));
-  if (hottest <= HOTTEST_MONTH && single <= EXTREMES.high + 1) return null;
-  const unit = columns[0]?.unit === 'f' ? '°F' : '°C';
+  const highest = (values: Iterable<number>): number => {
+    let most = Number.NEGATIVE_INFINITY;
+    for (const value of values) if (value > most) most = value;
+    return most;
+  };
+  const full = [...months.values()].filter(({ count }) => count >= 5);
+  const hottest = highest(full.map(({ sum, count }) => sum / count));
+  const single = highest(tmax);
+  const tooCold = columns[0]?.unit === 'f' && full.length >= 12 && hottest < COLDEST_SUMMER;
+  if (hottest <= HOTTEST_MONTH && single <= EXTREMES.high + 1 && !tooCold) return null;
+  const [unit, other] = columns[0]?.unit === 'f' ? ['°F', '°C'] : ['°C', '°F'];
   const mean = Number.isFinite(hottest) ? hottest : single;
   return problem(
     'weather-unit-suspect',
-    { column: 'temperature', mean: `${Math.round(mean)} °C`, unit },
+    { column: 'temperature', mean: `${Math.round(mean)} °C`, unit, other },
     found.place(0, columns[0]?.index ?? 0),
   );
 }
@@ -176,14 +182,19 @@ function suspectUnits(
 class Collector {
   readonly problems: Problem[] = [];
   readonly #file: string;
-  readonly #rows: readonly (readonly string[])[];
+  readonly #text: string;
+  #lines: readonly string[] | undefined;
+  readonly #delimiter: string;
   readonly #counts = new Map<string, number>();
-  constructor(file: string, rows: readonly (readonly string[])[]) {
+  constructor(file: string, text: string, delimiter: string) {
     this.#file = file;
-    this.#rows = rows;
+    this.#text = text;
+    this.#delimiter = delimiter;
   }
   place(row: number, cell: number): Place {
-    const cells = this.#rows[row] ?? [];
+    // As it is written, quotes and all; no cell that is read here holds a delimiter.
+    this.#lines ??= this.#text.split('\n');
+    const cells = (this.#lines[row] ?? '').split(this.#delimiter);
     const column = cells.slice(0, cell).reduce((sum, text) => sum + text.length + 1, 1);
     return { file: this.#file, line: row + 1, column, length: Math.max(1, cells[cell]?.length ?? 1) };
   }

@@ -1,4 +1,5 @@
 import {
+  type Alias,
   Composer,
   CST,
   type Document,
@@ -9,7 +10,9 @@ import {
   Lexer,
   LineCounter,
   type Node,
+  type Pair,
   Parser,
+  type YAMLMap,
 } from 'yaml';
 import { type Place, type Problem, problem } from '../base/problem.ts';
 
@@ -24,7 +27,20 @@ export interface YamlFile {
   place(path: Path, part?: 'key' | 'value'): Place;
 }
 
-const LIMITS = { keys: 5000, depth: 40, aliases: 20 } as const;
+const LIMITS = { keys: 5000, entries: 20_000, depth: 40, aliases: 20, aliased: 20_000 } as const;
+/** List entries, and the marks of which a hundred thousand in a row cost seconds. */
+const COUNTED: ReadonlySet<string> = new Set<CST.TokenType>([
+  'comma',
+  'seq-item-ind',
+  'flow-seq-end',
+  'flow-map-end',
+  'anchor',
+  'tag',
+  'doc-start',
+  'doc-end',
+]);
+/** The most syntax errors that are told of one file; one stray mark can bring a quarter of a million. */
+const MOST_ERRORS = 20;
 
 /**
  * Reads YAML 1.2 (core schema, text keys) that a stranger may have written.
@@ -33,7 +49,8 @@ const LIMITS = { keys: 5000, depth: 40, aliases: 20 } as const;
  * of `? ` would otherwise cost seconds. Directives and `? ` keys are refused; `__proto__` is a key like any other and
  * never touches a prototype.
  */
-export function readYaml(source: string, file: string): YamlFile {
+export function readYaml(text: string, file: string): YamlFile {
+  const source = text.replace(/^\uFEFF/, '');
   const lines = new LineCounter();
   const placeAt = (from: number, to: number): Place => {
     const { line, col } = lines.linePos(Math.min(from, source.length));
@@ -51,24 +68,27 @@ export function readYaml(source: string, file: string): YamlFile {
     return failed([problem('yaml-documents', { found: '---' }, placeAt(second.range[0], second.range[0] + 3))]);
   if (document.errors.length > 0) {
     return failed(
-      document.errors.map(({ message, pos }) =>
-        problem(
-          'yaml-syntax',
-          { reason: message.split('\n')[0]?.replace(/ at line \d+.*$/, '') ?? message },
-          placeAt(pos[0], Math.min(pos[1], pos[0] + 40)),
+      document.errors
+        .slice(0, MOST_ERRORS)
+        .map(({ message, pos }) =>
+          problem(
+            'yaml-syntax',
+            { reason: message.split('\n')[0]?.replace(/ at line \d+.*$/, '') ?? message },
+            placeAt(pos[0], Math.min(pos[1], pos[0] + 40)),
+          ),
         ),
-      ),
     );
   }
+  const pairOf = pairsByKey();
   const place = (path: Path, part: 'key' | 'value' = 'value'): Place => {
-    const [from, to] = rangeOf(document, path, part);
+    const [from, to] = rangeOf(document, path, part, pairOf);
     const newline = source.indexOf('\n', from);
     return placeAt(from, newline === -1 ? to : Math.min(to, newline));
   };
   try {
-    return { data: plain(document.contents, document, new Set()), problems: [], place };
+    return { data: plain(document.contents, document, new Set(), { left: LIMITS.aliased }), problems: [], place };
   } catch (error) {
-    if (!(error instanceof SelfAlias)) throw error;
+    if (!(error instanceof AliasTooLarge)) throw error;
     return failed([problem('yaml-alias', { limit: LIMITS.aliases }, placeAt(error.from, error.from + 1))]);
   }
 }
@@ -78,15 +98,17 @@ function tokensOf(source: string, lines: LineCounter, placeAt: (offset: number, 
   const parser = new Parser(lines.addNewLine);
   lines.addNewLine(0);
   const tokens: CST.Token[] = [];
-  let [keys, aliases, offset] = [0, 0, 0];
+  let [keys, entries, aliases, offset] = [0, 0, 0, 0];
   const refuse = (refused: Problem) => ({ tokens, refused });
   for (const lexeme of new Lexer().lex(source)) {
     const type = CST.tokenType(lexeme);
     const here = placeAt(offset, lexeme.length);
     if (type === 'directive-line') return refuse(problem('yaml-directive', { found: lexeme }, here));
     if (type === 'explicit-key-ind') return refuse(problem('yaml-key-mark', { found: lexeme }, here));
-    if (type === 'map-value-ind' && ++keys > LIMITS.keys)
-      return refuse(problem('yaml-too-many-keys', { limit: LIMITS.keys }, here));
+    if (beginsKey(type, parser) && ++keys > LIMITS.keys)
+      return refuse(problem('yaml-too-many-keys', { limit: LIMITS.keys, of: 'keys' }, here));
+    if (type !== null && COUNTED.has(type) && ++entries > LIMITS.entries)
+      return refuse(problem('yaml-too-many-keys', { limit: LIMITS.entries, of: 'entries and marks' }, here));
     if (type === 'alias' && ++aliases > LIMITS.aliases)
       return refuse(problem('yaml-alias', { limit: LIMITS.aliases }, here));
     for (const token of parser.next(lexeme)) tokens.push(token);
@@ -98,30 +120,52 @@ function tokensOf(source: string, lines: LineCounter, placeAt: (offset: number, 
   return { tokens, refused: null };
 }
 
-class SelfAlias extends Error {
+/** Whether a token stands for a key: its colon, but in `{a: 1, b}` the brace and each comma, since the colon may be left out. */
+function beginsKey(type: CST.TokenType | null, { stack }: Parser): boolean {
+  if (type === 'flow-map-start') return true;
+  if (type !== 'map-value-ind' && type !== 'comma') return false;
+  const flow = stack.findLast(
+    (token): token is CST.FlowCollection => token.type === 'flow-collection' && token.end.length === 0,
+  );
+  return (flow?.start.type === 'flow-map-start') === (type === 'comma');
+}
+
+class AliasTooLarge extends Error {
   readonly from: number;
   constructor(from: number) {
-    super('an alias contains itself');
+    super('an alias contains itself or too much');
     this.from = from;
   }
 }
 
+/** How many more nodes the aliases of a document may bring, and the alias that is being written out. */
+interface Budget {
+  left: number;
+  alias?: Alias | undefined;
+}
+
+const nameOf = (key: unknown): string => String(isScalar(key) ? key.value : key);
+
 /** A node as plain data. Own keys alone are made, so that no key can reach a prototype. */
-function plain(node: unknown, document: Document, inside: ReadonlySet<unknown>): unknown {
+function plain(node: unknown, document: Document, inside: ReadonlySet<unknown>, budget: Budget): unknown {
+  if (budget.alias && budget.left-- === 0) throw new AliasTooLarge(budget.alias.range?.[0] ?? 0);
   if (isAlias(node)) {
     const target = node.resolve(document);
-    if (!target || inside.has(target)) throw new SelfAlias(node.range?.[0] ?? 0);
-    return plain(target, document, inside);
+    if (!target || inside.has(target)) throw new AliasTooLarge(node.range?.[0] ?? 0);
+    const outer = budget.alias;
+    budget.alias = outer ?? node;
+    const value = plain(target, document, inside, budget);
+    budget.alias = outer;
+    return value;
   }
   if (isScalar(node)) return node.value;
   const within = new Set(inside).add(node);
-  if (isSeq(node)) return node.items.map((entry) => plain(entry, document, within));
+  if (isSeq(node)) return node.items.map((entry) => plain(entry, document, within, budget));
   if (!isMap(node)) return null;
   const result = {};
   for (const { key, value } of node.items) {
-    const name = isScalar(key) ? String(key.value) : String(key);
-    Object.defineProperty(result, name, {
-      value: plain(value, document, within),
+    Object.defineProperty(result, nameOf(key), {
+      value: plain(value, document, within, budget),
       enumerable: true,
       writable: true,
       configurable: true,
@@ -130,18 +174,28 @@ function plain(node: unknown, document: Document, inside: ReadonlySet<unknown>):
   return result;
 }
 
+type PairOf = (map: YAMLMap, key: string) => Pair | undefined;
+
+/** Finds pairs by their keys, each map indexed once: a problem a key would otherwise cost the square of their number. */
+function pairsByKey(): PairOf {
+  const indexes = new Map<YAMLMap, ReadonlyMap<string, Pair>>();
+  return (map, key) => {
+    const index = indexes.get(map) ?? new Map(map.items.map((pair) => [nameOf(pair.key), pair]));
+    indexes.set(map, index);
+    return index.get(key);
+  };
+}
+
 /** Offsets of the value at a path or of its key. */
-function rangeOf(document: Document, path: Path, part: 'key' | 'value'): readonly [number, number] {
+function rangeOf(document: Document, path: Path, part: 'key' | 'value', pairOf: PairOf): readonly [number, number] {
   let node: unknown = document.contents;
-  let range = (node as Node | null)?.range ?? [0, 1, 1];
+  let range = (node as Node | null)?.range ?? [0, 0, 0];
   for (const [i, step] of path.entries()) {
     if (isAlias(node)) node = node.resolve(document);
-    const pair = isMap(node)
-      ? node.items.find(({ key }) => isScalar(key) && String(key.value) === String(step))
-      : undefined;
+    const pair = isMap(node) ? pairOf(node, String(step)) : undefined;
     const next: unknown = isSeq(node) ? node.items[Number(step)] : pair?.value;
     const wanted = part === 'key' && i === path.length - 1 && pair ? pair.key : (next ?? pair?.key);
-    range = (wanted as Node | undefined)?.range ?? range;
+    range = (wanted as Node | null | undefined)?.range ?? range;
     if (next === undefined || next === null) break;
     node = next;
   }

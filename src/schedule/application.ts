@@ -2,6 +2,8 @@ import { type AreaInput, areaAmount, inWords, roundingOf } from '../amounts/amou
 import { NO_NUTRIENTS, nutrientsOf } from '../amounts/product.ts';
 import { type Day, formatDay } from '../base/day.ts';
 import { type Display, significant } from '../base/display.ts';
+import type { Amount } from '../model/fields.ts';
+import type { JournalEntry } from '../model/journal.ts';
 import { isPesticide } from '../model/product.ts';
 import { type Condition, type Step, triggersIn } from '../model/program.ts';
 import type { Application, AreaAmount, Total } from '../model/season.ts';
@@ -42,16 +44,19 @@ export function applicationOf(placed: PlacedStep, writing: Writing): Application
     window: { opens: spreadOf(windows, 'opens'), best: spreadOf(windows, 'best'), closes: spreadOf(windows, 'closes') },
     chance: Number(chance.toFixed(3)),
     date: day === null ? null : formatDay(day),
+    dueSince: placed.dueSince === null ? null : formatDay(placed.dueSince),
     start: hours?.start ?? null,
     end: hours?.end ?? null,
     inWindow: open && choice ? Number(choice.inWindow.toFixed(3)) : null,
     why: reasons(placed, writing),
-    notJudged: open ? notJudged(step, writing.words) : [],
+    notJudged: open ? notJudged(step, writing) : [],
     how: howTo(placed, areas, writing),
     cautions: [...(step.cautions ?? []), ...usualCautions(substancesOf(step, placed.dose))],
     sources: sourcesOf(step, writing),
     areas,
     totals: totalsOf(areas),
+    inAll: inAll(placed, areas, writing.display),
+    used: progress.entries.map((entry) => entryInWords(entry, writing)),
     nutrientsGPerM2: placed.dose ? rounded(nutrientsOf(placed.dose)) : NO_NUTRIENTS,
   };
 }
@@ -116,7 +121,7 @@ function reasons(placed: PlacedStep, { ground, display, words }: Writing): strin
       const reading = readingOf(trigger, placed, ground, display, words);
       if (reading) lines.push(reading);
     }
-    lines.push(words.opening(spread('opens'), ground.asOf, display));
+    if (step.window.opens.kind !== 'date') lines.push(words.opening(spread('opens'), ground.asOf, display));
     const closing = words.closing(spread('closes'), display);
     if (closing) lines.push(closing);
     if (choice)
@@ -124,6 +129,7 @@ function reasons(placed: PlacedStep, { ground, display, words }: Writing): strin
     else lines.push(placed.chance < 0.5 ? words.unlikely(placed.chance) : words.noDay());
     if (choice && choice.insteadOf !== null) lines.push(words.kept(choice.insteadOf, display));
     if (choice?.moved) lines.push(words.movedFrom(choice.moved, display));
+    if (placed.dueSince !== null) lines.push(words.dueSince(placed.dueSince, display));
     if (placed.notBest) lines.push(words.notBest(placed.notBest.best, placed.notBest.rule, display));
   }
   if (step.window.closes) lines.push(words.closesWhen(rule(step.window.closes)));
@@ -138,12 +144,20 @@ function conditionInWords({ onlyIf, unless }: Step, words: Words): string {
   return [...parts(onlyIf, true), ...parts(unless, false)].join(', ');
 }
 
-/** What the weather at hand cannot judge: daily files hold no wind, and no day ahead. */
-function notJudged({ weather }: Step, words: Words): string[] {
+/** What the weather at hand cannot judge, with the limit: daily files hold no wind, and no day ahead. */
+function notJudged({ weather }: Step, { words, display }: Writing): string[] {
   const lines: string[] = [];
-  if (weather?.windBelow !== undefined) lines.push(words.notJudged.wind);
-  if (weather?.air) lines.push(words.notJudged.air);
-  if (weather?.rainBelow) lines.push(words.notJudged.rain);
+  if (weather?.windBelow !== undefined) lines.push(words.wind(display.speed(weather.windBelow)));
+  const { from, to } = weather?.air ?? {};
+  if (weather?.air)
+    lines.push(
+      words.airBetween(
+        from === undefined ? null : display.temperature(from),
+        to === undefined ? null : display.temperature(to),
+      ),
+    );
+  if (weather?.rainBelow)
+    lines.push(words.rain(display.depth(weather.rainBelow.depth), Math.round(weather.rainBelow.in * 24)));
   return lines;
 }
 
@@ -195,14 +209,29 @@ function howTo(
   return lines;
 }
 
-/** What is put down in all, in words: "5.7 lb of barrier granule". */
-export function totalInWords({ dose }: PlacedStep, areas: readonly AreaAmount[], display: Display): string | null {
+/** What is put down in all, in words: "5.7 lb". */
+function inAll({ dose }: PlacedStep, areas: readonly AreaAmount[], display: Display): string | null {
   const [total] = totalsOf(areas);
   if (!total || !dose?.rate) return null;
   const { amountKg, amountL } = total;
-  const amount =
-    amountKg !== null
-      ? ({ by: 'mass', value: amountKg } as const)
-      : ({ by: 'volume', value: (amountL ?? 0) / 1000 } as const);
-  return `${inWords(amount, display, roundingOf(dose.product))} ${dose.product.name ?? dose.product.id}`;
+  const amount: Amount =
+    amountKg !== null ? { by: 'mass', value: amountKg } : { by: 'volume', value: (amountL ?? 0) / 1000 };
+  return inWords(amount, display, roundingOf(dose.product));
+}
+
+/** A journal entry as one line. */
+function entryInWords(
+  { date, areas, product, used, setting, note }: JournalEntry,
+  { ground, display, words }: Writing,
+): string {
+  const name = product === undefined ? null : (ground.products.get(product)?.name ?? product);
+  const amount = used === undefined ? null : inWords(used, display);
+  return words.entry({
+    day: display.day(date),
+    areas: areas ?? null,
+    name,
+    amount,
+    setting: setting ?? null,
+    note: note ?? null,
+  });
 }

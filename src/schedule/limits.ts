@@ -20,7 +20,7 @@ export function limitsOf(placed: readonly PlacedStep[], ground: Ground, areas: R
   return caps.flatMap(({ name, limit, source }) =>
     [...areas].map(([area]) => {
       const plannedGPerM2 = sum(placed.map((one) => plannedNitrogen(one, area)));
-      const doneGPerM2 = sum(placed.map((one) => doneNitrogen(one, area, ground, areas)));
+      const doneGPerM2 = sum([doneNitrogen(placed, area, ground, areas)]);
       const limitGPerM2 = 1000 * limit;
       return {
         name,
@@ -42,23 +42,29 @@ function plannedNitrogen({ dose, choice, progress }: PlacedStep, area: string): 
   return dose && choice && !progress.areasDone.includes(area) ? nutrientsOf(dose).N : 0;
 }
 
-/** Nitrogen that the journal has put on an area [g/m²]: by what was used, or as planned where the entry does not say. */
+/**
+ * Nitrogen that the journal has put on an area in the season [g/m²], work outside the program too: by what was used, or as
+ * planned where the entry does not say.
+ */
 function doneNitrogen(
-  { dose, progress }: PlacedStep,
+  placed: readonly PlacedStep[],
   area: string,
   ground: Ground,
   areas: ReadonlyMap<string, number>,
 ): number {
+  const season = placed[0]?.season;
+  const inSeason = ({ date }: JournalEntry) => season !== undefined && date >= season.start && date <= season.end;
   const on = (entry: JournalEntry): number => {
     const covered = entry.areas ?? [...areas.keys()];
     if (!covered.includes(area)) return 0;
+    const dose = placed.find(({ step }) => step.id === entry.step)?.dose;
     const product = entry.product === undefined ? dose?.product : ground.products.get(entry.product);
     const total = covered.reduce((square, id) => square + (areas.get(id) ?? 0), 0);
     if (entry.used && product)
       return nutrientsOf({ product, rate: { by: entry.used.by, value: entry.used.value / total } }).N;
     return dose ? nutrientsOf(dose).N : 0;
   };
-  return progress.entries.reduce((total, entry) => total + on(entry), 0);
+  return ground.journal.filter(inSeason).reduce((sum, entry) => sum + on(entry), 0);
 }
 
 /** What goes over a limit: nitrogen in one application, quick nitrogen, nitrogen in the year. */
@@ -94,6 +100,21 @@ export function limitProblems(
         null,
       ),
     );
+  const labels = placed.flatMap(({ step, dose, choice }) => {
+    const label = dose?.product?.label;
+    if (!dose?.product || !dose.rate || !label || !choice) return [];
+    const product = dose.product.id;
+    const most = label.perApplication;
+    const grass = ground.lawn.grass;
+    return [
+      ...(most && most.by === dose.rate.by && dose.rate.value > most.value + HAIR
+        ? [problem('label-rate', { step: step.id, product }, null)]
+        : []),
+      ...(label.grasses && !label.grasses.includes(grass)
+        ? [problem('label-grass', { step: step.id, product, grass, grasses: label.grasses }, null)]
+        : []),
+    ];
+  });
   const least = ground.program.nitrogen?.yearly?.from;
   const under = limits
     .filter(
@@ -107,5 +128,5 @@ export function limitProblems(
         null,
       ),
     );
-  return [...over, ...yearly, ...under];
+  return [...over, ...yearly, ...under, ...labels];
 }

@@ -5,9 +5,11 @@ import { againstUsual, type Words } from './words/en.ts';
 
 interface NowInput {
   readonly applications: readonly Application[];
-  /** What each application puts down in all, by its position. */
-  readonly totals: readonly (string | null)[];
+  /** The name of a product by its id. */
+  readonly names: (product: string) => string;
   readonly shopping: readonly Purchase[];
+  /** Whether anything was ever published or done; what a newcomer has missed is not news. */
+  readonly begun: boolean;
   readonly asOf: Day;
   readonly display: Display;
   readonly words: Words;
@@ -20,15 +22,15 @@ const SOON = 21;
 const RECENT = 30;
 
 /** What now: what is due and open, this week, the next two weeks, what to buy. */
-export function whatNow({ applications, totals, shopping, asOf, display, words, currency }: NowInput): string[] {
+export function whatNow({ applications, names, begun, shopping, asOf, display, words, currency }: NowInput): string[] {
   const lines: { readonly rank: number; readonly day: Day; readonly line: string }[] = [];
-  for (const [i, application] of applications.entries()) {
+  for (const application of applications) {
     const { name, status, date, window } = application;
     const day = date === null ? null : (parseDay(date) as Day);
-    const total = totals[i];
-    const amount = total ? `: ${total}` : '';
+    const [total] = application.totals;
+    const amount = application.inAll === null || !total ? '' : `: ${application.inAll} ${names(total.product)}`;
     const onDay = day === null ? null : display.day(day);
-    if (status === 'missed' && (parseDay(window.closes.p50 ?? '') ?? 0) >= asOf - RECENT)
+    if (status === 'missed' && begun && (parseDay(window.closes.p50 ?? '') ?? 0) >= asOf - RECENT)
       lines.push({ rank: 1, day: 0, line: words.missedNow(name) });
     if (status === 'open' || status === 'due') {
       const line =

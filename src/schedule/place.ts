@@ -17,6 +17,7 @@ export interface PublishedDay {
   readonly season: number;
   readonly step: string;
   readonly day: string;
+  readonly dueSince: string | null;
 }
 
 /** What a program is placed on. */
@@ -39,6 +40,8 @@ export interface PlacedStep {
   readonly chance: number;
   readonly choice: Choice | null;
   readonly pinned: boolean;
+  /** The first published day that passed without the work being done. */
+  readonly dueSince: Day | null;
   /** Why the middle best day was not taken, where a rule forbids it. */
   readonly notBest: { readonly best: Day; readonly rule: Forbidden } | null;
   readonly dose: Dose | null;
@@ -63,6 +66,7 @@ export function placeSteps(
 ): PlacedStep[] {
   const past = ground.climate.past(season.start, season.end);
   const placed: PlacedStep[] = [];
+  const windowsOf = new Map<Step, Windows>();
   const referenceDay = (id: string): Day | null => {
     const reference = placed.find(({ step }) => step.id === id);
     if (!reference || ['dropped', 'skipped', 'missed'].includes(reference.status)) return null;
@@ -75,15 +79,17 @@ export function placeSteps(
       triggersOf(step).every((one) => one.kind !== 'after' || one.step === undefined || isPlaced(one.step)),
     );
     if (ready.length === 0) throw new Error(`steps wait for each other: ${waiting.map(({ id }) => id).join(', ')}`);
-    const windowed = ready.map((step) => {
+    for (const step of ready) {
+      // A step's references are placed for good once it is ready, so its windows are worked out once.
+      if (windowsOf.has(step)) continue;
       const over = (traces: readonly Trace[]) => traces.map((trace) => windowIn(step, trace, season, referenceDay));
-      return { step, windows: { ofTraces: over(ground.climate.traces), ofPastYears: over(past) } };
-    });
-    const closing = ({ windows }: (typeof windowed)[number]) =>
-      edgeDay(windows.ofTraces, 'closes', 0.5) ?? Number.POSITIVE_INFINITY;
-    const next = windowed.reduce((a, b) => (closing(b) < closing(a) ? b : a));
-    placed.push(placeStep(ground, next.step, season, next.windows, [...before, ...placed]));
-    waiting = waiting.filter((step) => step !== next.step);
+      windowsOf.set(step, { ofTraces: over(ground.climate.traces), ofPastYears: over(past) });
+    }
+    const windows = (step: Step) => windowsOf.get(step) as Windows;
+    const closing = (step: Step) => edgeDay(windows(step).ofTraces, 'closes', 0.5) ?? Number.POSITIVE_INFINITY;
+    const next = ready.reduce((a, b) => (closing(b) < closing(a) ? b : a));
+    placed.push(placeStep(ground, next, season, windows(next), [...before, ...placed]));
+    waiting = waiting.filter((step) => step !== next);
   }
   return placed;
 }
@@ -105,7 +111,18 @@ function placeStep(
     : null;
   const progress = progressOf(step.id, ground.journal, Object.keys(lawn.areas), season);
   const chance = chanceOf(windows);
-  const base = { step, season, windows, chance, dose, progress, choice: null, pinned: false, notBest: null };
+  const base = {
+    step,
+    season,
+    windows,
+    chance,
+    dose,
+    progress,
+    choice: null,
+    pinned: false,
+    notBest: null,
+    dueSince: null,
+  };
   const pin = lawn.steps?.[step.id];
   if (progress.doneOn !== null) return { ...base, status: 'done' };
   if (pin === 'skip') return { ...base, status: 'skipped' };
@@ -115,13 +132,14 @@ function placeStep(
   const opened = shareBy(windows, 'opens', asOf) >= LEAST_CHANCE && shareBy(windows, 'closes', asOf - 1) < LEAST_CHANCE;
   const published = ground.previous.find((one) => one.step === step.id && one.season === season.year);
   const publishedDay = published ? parseDay(published.day) : null;
+  const dueSince = passedDay(published, asOf);
   const statusOn = (day: Day | null): Status => {
     if (!opened) return 'expected';
-    return (day !== null && day <= asOf) || (publishedDay !== null && publishedDay <= asOf) ? 'due' : 'open';
+    return dueSince !== null || (day !== null && day <= asOf) ? 'due' : 'open';
   };
   if (pin && pin.date >= season.start && pin.date <= season.end) {
     const choice: Choice = { day: pin.date, inWindow: shareHolding(windows, pin.date), insteadOf: null, moved: null };
-    return { ...base, status: statusOn(pin.date), choice, pinned: true };
+    return { ...base, dueSince, status: statusOn(pin.date), choice, pinned: true };
   }
   if (chance < LEAST_CHANCE) return { ...base, status: statusOn(null) };
   const earliest = asOf - climate.observedThrough > STALE ? asOf + UNSEEN_DAYS : asOf;
@@ -133,16 +151,24 @@ function placeStep(
     dose,
     placed: busyDays(ground, others),
     earliest,
+    published: publishedDay,
   });
   const choice = chooseDay({ windows, asOf, forbidden, lean: step.lean, published: publishedDay });
   const best = edgeDay(windows.ofTraces, 'best', 0.5);
   const rule = best === null || best < asOf || best === choice?.day ? null : forbidden(best);
   return {
     ...base,
+    dueSince,
     status: statusOn(choice?.day ?? null),
     choice,
     notBest: best !== null && rule ? { best, rule } : null,
   };
+}
+
+/** The first published day that has passed undone, as far as the as-of day can know. */
+function passedDay(published: PublishedDay | undefined, asOf: Day): Day | null {
+  const days = [published?.dueSince, published?.day].flatMap((day) => parseDay(day ?? '') ?? []);
+  return days.find((day) => day < asOf) ?? null;
 }
 
 /** The days that other work takes: what is planned, and nitrogen that the journal holds. */

@@ -11,7 +11,7 @@ import type { Product } from '../model/product.ts';
 import type { Program } from '../model/program.ts';
 import type { Season } from '../model/season.ts';
 import type { WeatherSeries } from '../model/weather.ts';
-import { applicationOf, totalInWords, type Writing } from './application.ts';
+import { applicationOf, type Writing } from './application.ts';
 import { limitProblems, limitsOf } from './limits.ts';
 import { movedAgainstUsual, whatNow } from './now.ts';
 import { type Ground, type PlacedStep, type PublishedDay, placeSteps } from './place.ts';
@@ -84,15 +84,17 @@ export function planSeason(input: PlanInput): {
   const zone = lawn.timezone ?? zoneAt(lawn.location.latitude, lawn.location.longitude);
   const writing: Writing = { ground, areas, display, words: en, zone, minutesTaken: new Map() };
   const inTime = [...placed].sort((a, b) => dayOf(a) - dayOf(b));
-  const written = inTime.map((one) => ({ one, application: applicationOf(one, writing) }));
-  const applications = written.map(({ application }) => application);
-  const totals = written.map(({ one, application }) => totalInWords(one, application.areas, display));
+  const applications = inTime.map((one) => applicationOf(one, writing));
 
   const today = todayOf(climate, seasons[0], southern, display, en);
   const shopping = shoppingFor(applications, products, lawn, journal, asOf, display);
   const first = placed.filter(({ season }) => season === seasons[0]);
   const limits = limitsOf(first, ground, areas);
-  const problems = [...weatherProblems, ...stepProblems(placed), ...limitProblems(placed, limits, ground, display)];
+  const problems = unique([
+    ...weatherProblems,
+    ...stepProblems(placed),
+    ...limitProblems(first, limits, ground, display),
+  ]);
   const season: Season = {
     kind: 'season',
     version: 1,
@@ -102,7 +104,7 @@ export function planSeason(input: PlanInput): {
     programName: program.name,
     asOf: formatDay(asOf),
     timezone: zone,
-    feedKey: lawn.feed?.key ?? contentHash(`${lawn.id} ${program.id}`, 12),
+    feedKey: lawn.feed?.key ?? contentHash(lawn.id, 12),
     remindersMin: (lawn.working?.remind ?? []).map((days) => Math.round(days * 24 * 60)),
     display: { units, language, currency },
     season: { year: seasons[0].year, start: formatDay(seasons[0].start), end: formatDay(seasons[0].end) },
@@ -112,7 +114,16 @@ export function planSeason(input: PlanInput): {
       traces: climate.traces.length,
       sources: [observed, ...history, forecast].flatMap((series) => (series ? [series.source] : [])),
     },
-    now: whatNow({ applications, totals, shopping, asOf, display, words: en, currency }),
+    now: whatNow({
+      applications,
+      names: productNames(products),
+      begun: journal.length + input.previous.length > 0,
+      shopping,
+      asOf,
+      display,
+      words: en,
+      currency,
+    }),
     moved: movedAgainstUsual(applications, today, display, en),
     today,
     applications,
@@ -124,6 +135,20 @@ export function planSeason(input: PlanInput): {
   return { season, problems: season.problems };
 }
 
+/** Problems without repetition: two seasons may have the same one. */
+function unique(problems: readonly Problem[]): Problem[] {
+  const seen = new Set<string>();
+  return problems.filter(({ code, message, line }) => {
+    const key = `${code} ${message} ${line}`;
+    return !seen.has(key) && seen.add(key);
+  });
+}
+
+const productNames =
+  (products: ReadonlyMap<string, Product>) =>
+  (id: string): string =>
+    products.get(id)?.name ?? id;
+
 /** The day that an application stands at in a list: done or chosen, else its middle opening. */
 function dayOf({ progress, choice, windows, season }: PlacedStep): Day {
   const opening = windows.ofTraces.find((window) => window !== null)?.opens;
@@ -132,7 +157,7 @@ function dayOf({ progress, choice, windows, season }: PlacedStep): Day {
 
 /** What a step lacks: a product, a label, a working day. */
 function stepProblems(placed: readonly PlacedStep[]): Problem[] {
-  return placed.flatMap(({ step, dose, choice, status, chance }) => {
+  return placed.flatMap(({ step, season, dose, choice, status, chance }) => {
     const problems: Problem[] = [];
     if (status === 'done' || status === 'skipped' || status === 'dropped' || status === 'missed') return problems;
     if (dose?.rate === null) {
@@ -147,7 +172,8 @@ function stepProblems(placed: readonly PlacedStep[]): Problem[] {
               : '';
       problems.push(problem(dose.missing === 'label' ? 'no-label' : 'no-product', { step: step.id, need }, null));
     }
-    if (!choice && chance >= 0.5) problems.push(problem('no-working-day', { step: step.id }, null));
+    if (!choice && chance >= 0.5)
+      problems.push(problem('no-working-day', { step: step.id, season: season.year }, null));
     return problems;
   });
 }

@@ -74,6 +74,7 @@ function naming(trigger: Trigger, display: Display, words: Words): string {
       return words.heatSince(
         display.temperature(trigger.base),
         display.shortDay(civil(2027, trigger.from.month, Math.min(trigger.from.day, 28))),
+        trigger.method,
       );
     default:
       return words.air('mean' in trigger ? trigger.mean : 1);

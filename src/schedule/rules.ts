@@ -45,13 +45,15 @@ interface RuleInput {
   readonly step: Step;
   readonly dose: Dose | null;
   readonly placed: readonly Placed[];
-  /** Nothing is chosen before this day. */
+  /** Nothing is chosen afresh before this day. */
   readonly earliest: Day;
+  /** The day that stands published; it may stay where nothing new may be chosen. */
+  readonly published: Day | null;
 }
 
 /** A rule that says why a day is not allowed for a step, or null. The first one that speaks is the reason given. */
 export function forbiddenBy(input: RuleInput): (day: Day) => Forbidden | null {
-  const { lawn, program, climate, step, dose, placed, earliest } = input;
+  const { lawn, program, climate, step, dose, placed, earliest, published } = input;
   const substances = substancesOf(step, dose);
   const working = lawn.working;
   const spacing = substances.has('nitrogen') ? (program.nitrogen?.spacing ?? 0) : 0;
@@ -71,7 +73,7 @@ export function forbiddenBy(input: RuleInput): (day: Day) => Forbidden | null {
       (working?.jobsPerDay ?? Number.POSITIVE_INFINITY)
     )
       return { rule: 'full' };
-    return day < earliest ? { rule: 'unseen' } : null;
+    return day < earliest && day !== published ? { rule: 'unseen' } : null;
   };
 }
 

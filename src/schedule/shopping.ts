@@ -89,7 +89,7 @@ function onShelf(id: string, lawn: Lawn, journal: Journal, by: Amount['by']): nu
   if (!stock || stock.by !== by) return 0;
   const counted = lawn.shelf?.counted ?? null;
   const used = journal
-    .filter((entry) => entry.product === id && entry.used?.by === by && (counted === null || entry.date >= counted))
+    .filter((entry) => entry.product === id && entry.used?.by === by && (counted === null || entry.date > counted))
     .reduce((sum, entry) => sum + (entry.used?.value ?? 0), 0);
   return Math.max(0, stock.value - used);
 }

@@ -49,10 +49,22 @@ export function todayOf(
     date: formatDay(day),
     ...today,
     usual: usually,
+    title:
+      today.soil5C === null
+        ? words.noSoil
+        : words.soilTitle(
+            display.soilDepth(SHALLOW),
+            display.temperature(today.soil5C),
+            usually.soil5C === null ? null : display.temperature(usually.soil5C),
+          ),
     lines: [
       ...line(words.soilAt(display.soilDepth(SHALLOW), 1), 'soil5C', display.temperature),
       ...line(words.soilAt(display.soilDepth(DEEP), 1), 'soil10C', display.temperature),
-      ...line(words.heatSince(display.temperature(HEAT.base), display.shortDay(from)), 'degreeDays10C', display.heat),
+      ...line(
+        words.heatSince(display.temperature(HEAT.base), display.shortDay(from), HEAT.method),
+        'degreeDays10C',
+        display.heat,
+      ),
     ],
   };
 }

@@ -17,13 +17,18 @@ export interface TriggerContext {
 
 type Resolver<K extends Trigger['kind']> = (trigger: TriggerOf<K>, context: TriggerContext) => Day | null;
 
+const HALF_YEAR = 183;
 /** Thresholds are exact; this only absorbs the last bits of a conversion from °F. */
 const HAIR = 1e-9;
 
 /** One function a kind: a new kind of trigger is added here and in `model/trigger.ts`. */
 const resolvers: { readonly [K in Trigger['kind']]: Resolver<K> } = {
-  // In `opens` a month-day is the season's; in `best` and `closes` it is the first on or after the opening.
-  date: ({ on }, { season, opening }) => firstOnOrAfter(on, opening ?? season.start),
+  // In `opens` a month-day is the season's; in `best` and `closes` it is the first on or after the opening. One that would
+  // come only more than half a year later has passed: the window opened after it.
+  date: ({ on }, { season, opening }) => {
+    const day = firstOnOrAfter(on, opening ?? season.start);
+    return opening !== null && day - opening > HALF_YEAR ? latestOnOrBefore(on, opening) : day;
+  },
   soil: (trigger, context) => crossing(context.trace.soil(trigger.depth), trigger, context),
   air: (trigger, context) => crossing(airSeries(context.trace, trigger.stat), trigger, context),
   'degree-days': (trigger, { trace, season }) => {

@@ -1,5 +1,5 @@
 import path from 'node:path';
-import { type Problem, problem } from '../base/problem.ts';
+import { inOrder, type Problem, problem } from '../base/problem.ts';
 import { readAll } from '../compile.ts';
 import { kindOf, problemsOf } from '../read/any.ts';
 import { lookupFrom, readText } from './files.ts';
@@ -14,7 +14,7 @@ export interface CheckOptions {
 /** Checks files: each by itself, a lawn with everything that it names. */
 export function checkCommand(files: readonly string[], options: CheckOptions, io: Io): number {
   const checked = files.map((file) => ({ file, problems: checkFile(file, io) }));
-  const problems = checked.flatMap((one) => one.problems);
+  const problems = inOrder(checked.flatMap((one) => one.problems));
   if (options.json) io.stdout(`${JSON.stringify({ kind: 'problems', version: 1, problems }, null, 2)}\n`);
   printProblems(problems, io);
   if (!options.json)
@@ -26,7 +26,8 @@ function checkFile(file: string, io: Io): readonly Problem[] {
   const source = readText(file, io.cwd);
   if (source === null) return [problem('file-missing', { ref: file }, null)];
   if ('reason' in source) return [problem('file-unreadable', { ref: file, reason: source.reason }, null)];
-  if (kindOf(source.text, source.name) !== 'lawn') return problemsOf(source.text, source.name);
+  const kind = kindOf(source.text, source.name);
+  if (kind !== 'lawn') return problemsOf(source.text, source.name, kind);
   return readAll({
     lawn: { ...source, name: path.relative(io.cwd, path.resolve(io.cwd, file)) },
     lookup: lookupFrom(io.cwd),

@@ -24,13 +24,15 @@ const shownName = (file: string, cwd: string): string => {
     : relative || file;
 };
 
-/** Reads a text file; null where there is none, a reason where it cannot be read. */
+/** Reads a text file, its byte order mark left off; null where there is none, a reason where it cannot be read. */
 export function readText(file: string, cwd: string): Source | null | { readonly reason: string } {
   const absolute = path.resolve(cwd, file);
   try {
-    const { size } = statSync(absolute);
+    const found = statSync(absolute);
+    const { size } = found;
+    if (!found.isFile() && !found.isDirectory()) return { reason: 'it is no regular file' };
     if (size > LARGEST) return { reason: `it has ${Math.round(size / 2 ** 20)} MiB, more than is ever read` };
-    return { name: shownName(absolute, cwd), text: readFileSync(absolute, 'utf8') };
+    return { name: shownName(absolute, cwd), text: readFileSync(absolute, 'utf8').replace(/^\uFEFF/, '') };
   } catch (error) {
     const { code } = error as NodeJS.ErrnoException;
     if (code === 'ENOENT' || code === 'ENOTDIR') return null;
@@ -46,32 +48,43 @@ export const lookupFrom =
   (ref, from) =>
     readText(path.resolve(cwd, path.dirname(from), ref), cwd);
 
+/** A file's next text. */
+export interface Writing {
+  readonly file: string;
+  readonly text: string;
+}
+
 /**
- * Writes a file whole or not at all: beside it first, to the disk, then in its place.
+ * Writes files whole, and all of them or none: each beside its place first, to the disk, then in its place, in the order
+ * given. A file whose text stays the same is not touched.
  *
  * @throws The error of the file system, with nothing changed.
  */
-export function writeWhole(file: string, text: string): void {
-  mkdirSync(path.dirname(file), { recursive: true });
-  const beside = `${file}.${process.pid}.part`;
+export function writeAll(writings: readonly Writing[]): void {
+  const changed = writings.filter(({ file, text }) => !existsSync(file) || readFileSync(file, 'utf8') !== text);
+  const staged = changed.map(({ file, text }) => ({ file, text, beside: `${file}.${process.pid}.part` }));
   try {
-    const handle = openSync(beside, 'w');
-    try {
-      writeFileSync(handle, text);
-      fsyncSync(handle);
-    } finally {
-      closeSync(handle);
+    for (const { file, text, beside } of staged) {
+      mkdirSync(path.dirname(file), { recursive: true });
+      const handle = openSync(beside, 'w');
+      try {
+        writeFileSync(handle, text);
+        fsyncSync(handle);
+      } finally {
+        closeSync(handle);
+      }
     }
-    renameSync(beside, file);
-  } catch (error) {
-    rmSync(beside, { force: true });
-    throw error;
+    for (const { file, beside } of staged) renameSync(beside, file);
+  } finally {
+    for (const { beside } of staged) tidy(beside);
   }
 }
 
-/** Writes a file only where its text changes. @returns Whether it was written. */
-export function writeChanged(file: string, text: string): boolean {
-  if (existsSync(file) && readFileSync(file, 'utf8') === text) return false;
-  writeWhole(file, text);
-  return true;
+/** Removes what a failed writing left; where even that fails, the failure before it is the one to tell. */
+function tidy(beside: string): void {
+  try {
+    rmSync(beside, { force: true });
+  } catch {
+    // The error that led here says more.
+  }
 }

@@ -8,11 +8,12 @@ export interface Io {
   readonly columns: number;
 }
 
-/** The real one. A reader that has gone (`| head`) ends the command in silence. */
+/** The real one. A reader that has gone (`| head`) is no fault: what is left is said to nobody. */
 export function processIo(): Io {
-  process.stdout.on('error', (error: NodeJS.ErrnoException) => {
-    if (error.code !== 'EPIPE') throw error;
-  });
+  for (const stream of [process.stdout, process.stderr])
+    stream.on('error', (error: NodeJS.ErrnoException) => {
+      if (error.code !== 'EPIPE') throw error;
+    });
   return {
     stdout: (text) => void process.stdout.write(text),
     stderr: (text) => void process.stderr.write(text),

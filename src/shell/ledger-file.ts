@@ -1,10 +1,12 @@
+import path from 'node:path';
 import * as v from 'valibot';
 import { type Problem, problem } from '../base/problem.ts';
 import { type Ledger, LedgerSchema } from '../model/ledger.ts';
+import { fileBeside } from '../read/link.ts';
 import { readText } from './files.ts';
 
 /** The ledger that stands beside a lawn file. */
-export const ledgerPath = (lawn: string): string => lawn.replace(/\.ya?ml$/i, '').concat('.ledger.json');
+export const ledgerPath = (lawn: string): string => fileBeside(lawn, 'ledger.json');
 
 /** Reads a ledger; null where there is none yet. A damaged one is an error: publishing over it would confuse every subscriber. */
 export function readLedger(
@@ -17,7 +19,7 @@ export function readLedger(
     ledger: null,
     problems: [problem('ledger-damaged', { reason }, { file: name })],
   });
-  if ('reason' in source) return damaged(`${source.reason}.`, file);
+  if ('reason' in source) return damaged(`${source.reason}.`, path.relative(cwd, file));
   try {
     const result = v.safeParse(LedgerSchema, JSON.parse(source.text));
     return result.success

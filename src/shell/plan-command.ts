@@ -1,4 +1,5 @@
 import path from 'node:path';
+import * as v from 'valibot';
 import { formatDay } from '../base/day.ts';
 import { type Problem, problem } from '../base/problem.ts';
 import { formatInstant } from '../base/zone.ts';
@@ -7,7 +8,7 @@ import { compareSeasons, movesInWords } from '../emit/compare.ts';
 import type { Detail } from '../emit/events.ts';
 import { planReport, stepReport } from '../emit/report.ts';
 import type { Season } from '../model/season.ts';
-import { lookupFrom, readText, writeChanged } from './files.ts';
+import { lookupFrom, readText, writeAll } from './files.ts';
 import type { Io } from './io.ts';
 import { ledgerPath, readLedger } from './ledger-file.ts';
 import { EXIT, exitCode, printProblems } from './report-problems.ts';
@@ -56,7 +57,7 @@ export function planCommand(words: readonly string[], options: PlanOptions, io: 
   if (asked.step !== undefined) return tellStep(asked.step, season, options, io, fail);
 
   const moves = earlier.season ? compareSeasons(earlier.season, season) : null;
-  const written = options.dryRun ? null : writeOut(compiled, asked, options.out ?? 'out/site', ledgerFile, io);
+  const written = writes(asked, options) ? writeOut(compiled, asked, options.out ?? 'out/site', ledgerFile, io) : null;
   if (written && 'problems' in written) return fail(written.problems);
   if (options.json) {
     io.stdout(`${JSON.stringify(moves ? { ...season, moves } : season, null, 2)}\n`);
@@ -71,8 +72,14 @@ export function planCommand(words: readonly string[], options: PlanOptions, io: 
     );
   if (problems.length > 0) io.stderr('\n');
   printProblems(problems, io);
-  if (written) io.stdout(subscribing(written.feed, compiled));
+  io.stdout(written ? subscribing(written.feed, compiled) : NOT_WRITTEN);
   return EXIT.fine;
+}
+
+/** A plan is published where the lawn's own files make it; a question asked of it (other files, JSON) only into a named folder. */
+function writes({ isDemo }: Asked, { dryRun, out, weather, program, json }: PlanOptions): boolean {
+  if (dryRun) return false;
+  return out !== undefined || !(isDemo || weather || program || json);
 }
 
 /** Paths of the command line count from the folder of the command; those in files from the file. */
@@ -101,6 +108,28 @@ function tellStep(
   return EXIT.fine;
 }
 
+/** What of an earlier plan is compared. */
+const EarlierSchema = v.looseObject({
+  kind: v.literal('season'),
+  asOf: v.string(),
+  lawn: v.string(),
+  applications: v.array(
+    v.looseObject({
+      id: v.string(),
+      name: v.string(),
+      season: v.number(),
+      status: v.string(),
+      date: v.nullable(v.string()),
+      window: v.object({
+        opens: v.looseObject({ p50: v.nullable(v.string()) }),
+        best: v.unknown(),
+        closes: v.looseObject({ p50: v.nullable(v.string()) }),
+      }),
+      areas: v.array(v.looseObject({ id: v.string(), amount: v.nullable(v.string()) })),
+    }),
+  ),
+});
+
 /** The earlier plan to compare with. */
 function readEarlier(
   file: string | undefined,
@@ -112,15 +141,10 @@ function readEarlier(
   if ('reason' in source) return { problems: [problem('file-unreadable', { ref: file, reason: source.reason }, null)] };
   const refuse = (reason: string) => ({ problems: [problem('compare-file', { reason }, { file: source.name })] });
   try {
-    const data: unknown = JSON.parse(source.text);
-    const isSeason =
-      data !== null &&
-      typeof data === 'object' &&
-      'kind' in data &&
-      data.kind === 'season' &&
-      'applications' in data &&
-      Array.isArray(data.applications);
-    return isSeason ? { season: data as unknown as Season } : refuse('its "kind" is not "season".');
+    const result = v.safeParse(EarlierSchema, JSON.parse(source.text));
+    return result.success
+      ? { season: result.output as unknown as Season }
+      : refuse('its keys are not those of a season.');
   } catch {
     return refuse('it is not JSON.');
   }
@@ -136,14 +160,18 @@ function writeOut(
 ): { readonly feed: string } | { readonly problems: readonly Problem[] } {
   const file = path.join(path.resolve(io.cwd, out), `${season?.lawn}.ics`);
   try {
-    writeChanged(ledgerFile, `${JSON.stringify(ledger, null, 1)}\n`);
-    writeChanged(file, feed ?? '');
+    writeAll([
+      { file: ledgerFile, text: `${JSON.stringify(ledger, null, 1)}\n` },
+      { file, text: feed ?? '' },
+    ]);
   } catch (error) {
     const { code, path: at } = error as NodeJS.ErrnoException;
     return { problems: [problem('write-failed', { file: at ?? asked.file, reason: code ?? String(error) }, null)] };
   }
   return { feed: path.relative(io.cwd, file) };
 }
+
+const NOT_WRITTEN = '\nNothing was written. With --out FOLDER the calendar feed goes there.\n';
 
 /** How a phone comes to the feed. */
 function subscribing(feed: string, { feed: text }: Compiled): string {

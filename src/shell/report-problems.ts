@@ -15,6 +15,9 @@ export function exitCode(problems: readonly Problem[], strict: boolean): number 
   return counted.length > 0 ? EXIT.problem : EXIT.fine;
 }
 
+/** A file of the wrong sort can bring a problem a line; nobody reads on after so many. */
+const MOST_SHOWN = 100;
+
 /** Prints problems to stderr, each with its line and a caret, and a count at the end. */
 export function printProblems(problems: readonly Problem[], io: Io): void {
   if (problems.length === 0) return;
@@ -27,7 +30,8 @@ export function printProblems(problems: readonly Problem[], io: Io): void {
     }
     return texts.get(file);
   };
-  for (const one of inOrder(problems)) io.stderr(`${frame(one, textOf(one.file))}\n`);
+  for (const one of inOrder(problems).slice(0, MOST_SHOWN)) io.stderr(`${frame(one, textOf(one.file))}\n`);
+  if (problems.length > MOST_SHOWN) io.stderr(`The first ${MOST_SHOWN} are shown; --json prints all of them.\n`);
   const count = (severity: Problem['severity']) => problems.filter((one) => one.severity === severity).length;
   const words = (['error', 'warning', 'note'] as const).flatMap((severity) => {
     const n = count(severity);

@@ -28,7 +28,12 @@ export interface Asked {
   readonly source: Source;
   readonly asOf: Day;
   readonly step: string | undefined;
+  /** Whether nobody named a lawn and the demo stands in. */
+  readonly isDemo: boolean;
 }
+
+/** Years that a plan may be asked for; far ones are slips of the finger. */
+const YEARS = /^(19|20|21)/;
 
 const isLawnFile = (word: string): boolean => /\.ya?ml$/i.test(word);
 
@@ -57,8 +62,8 @@ export function whichLawn(
     );
   const written = asOf ?? (isDemo ? DEMO.asOf : today(source, io));
   const day = parseDay(written);
-  if (day === null) return { problems: [problem('as-of', { found: written }, null)] };
-  return { file: path.resolve(io.cwd, file), source, asOf: day, step };
+  if (day === null || !YEARS.test(written)) return { problems: [problem('as-of', { found: written }, null)] };
+  return { file: path.resolve(io.cwd, file), source, asOf: day, step, isDemo };
 }
 
 /** Today in the lawn's zone; in UTC where the lawn cannot be read. */

@@ -1,8 +1,9 @@
 import type { Day } from '../../base/day.ts';
 import type { Display } from '../../base/display.ts';
+import type { DegreeDayMethod } from '../../model/trigger.ts';
 import type { Choice } from '../choose.ts';
 import type { Forbidden } from '../rules.ts';
-import { days } from './triggers-en.ts';
+import { days, HEAT_BY } from './triggers-en.ts';
 
 /** A spread of days, or null where it falls on weather without one. */
 interface SpreadDays {
@@ -10,6 +11,16 @@ interface SpreadDays {
   readonly p50: Day | null;
   readonly p90: Day | null;
   readonly usual: Day | null;
+}
+
+/** A journal entry in parts. */
+interface Entry {
+  readonly day: string;
+  readonly areas: readonly string[] | null;
+  readonly name: string | null;
+  readonly amount: string | null;
+  readonly setting: number | null;
+  readonly note: string | null;
 }
 
 const percent = (share: number): string => `${Math.round(share * 100)} %`;
@@ -51,7 +62,8 @@ export const en = {
     `${what} on ${day}: ${now}${usual === null ? '' : `; usual for the day: ${usual}`}.`,
   soilAt: (depth: string, mean: number) => `Soil at ${depth}${mean > 1 ? ` (${mean}-day mean)` : ''}`,
   air: (mean: number) => `Air${mean > 1 ? ` (${mean}-day mean)` : ''}`,
-  heatSince: (base: string, since: string) => `Degree days above ${base} since ${since}`,
+  heatSince: (base: string, since: string, method: DegreeDayMethod) =>
+    `Degree days above ${base} since ${since}, ${HEAT_BY[method]}`,
 
   opening: ({ p10, p50, p90, usual }: SpreadDays, asOf: Day, display: Display) => {
     if (p50 === null) return 'Its opening cannot be given a middle day yet.';
@@ -82,6 +94,7 @@ export const en = {
           ? 'another day is inside the window more often'
           : forbiddenInWords(reason, display)
     }.`,
+  dueSince: (day: Day, display: Display) => `Was planned for ${display.day(day)} and is not in the journal.`,
   unlikely: (chance: number) =>
     `Only ${percent(chance)} of the runs of weather have a window this season; no day is chosen.`,
   noDay: () => 'No day inside the window is allowed by your working days and the rules.',
@@ -110,12 +123,27 @@ export const en = {
 
   unpublished: (key: string) =>
     key === 'common-practice' ? 'Common practice.' : 'From memory, not checked against a publication.',
-  notJudged: { wind: 'wind', air: 'air temperature', rain: 'rain' },
+  wind: (limit: string) => `wind (below ${limit})`,
+  airBetween: (from: string | null, to: string | null) =>
+    `air temperature (${from === null ? `below ${to}` : to === null ? `above ${from}` : `${from} to ${to}`})`,
+  rain: (depth: string, hours: number) => `rain (less than ${depth} in ${hours} h)`,
+  entry: ({ day, areas, name, amount, setting, note }: Entry) =>
+    [
+      `${day}${areas === null ? '' : ` (${areas.join(', ')})`}`,
+      name !== null || amount !== null ? [amount, name].filter((part) => part !== null).join(' of ') : null,
+      setting === null ? null : `setting ${setting}`,
+      note,
+    ]
+      .filter((part) => part !== null)
+      .join('; '),
+  soilTitle: (depth: string, now: string, usual: string | null) =>
+    `Soil at ${depth}: ${now}${usual === null ? '' : ` (usual ${usual})`}`,
+  noSoil: 'Soil: no reading',
   dueNow: (name: string, day: string, amount: string) => `Due: ${name}, ${day}${amount}.`,
   openNow: (name: string, day: string | null, amount: string) =>
     `Open now: ${name}${day === null ? '' : `, planned for ${day}`}${amount}.`,
   thisWeek: (name: string, day: string, amount: string) => `This week: ${name}, ${day}${amount}.`,
-  nextWeeks: (name: string, day: string, amount: string) => `In the next two weeks: ${name}, ${day}${amount}.`,
+  nextWeeks: (name: string, day: string, amount: string) => `In the two weeks after: ${name}, ${day}${amount}.`,
   missedNow: (name: string) => `Missed: ${name}.`,
   buy: (packages: string, name: string, day: string, cost: string) => `Buy by ${day}: ${packages} ${name}${cost}.`,
   nothingNow: (name: string, day: string) => `Nothing to do in the next three weeks. Next: ${name}, ${day}.`,

@@ -1,6 +1,6 @@
 import { civil, type MonthDay } from '../../base/day.ts';
 import type { Display } from '../../base/display.ts';
-import type { Crossing, HeatRule, Trigger } from '../../model/trigger.ts';
+import type { Crossing, DegreeDayMethod, HeatRule, Trigger } from '../../model/trigger.ts';
 
 /** A month-day as the reader writes it. */
 const on = ({ month, day }: MonthDay, display: Display): string =>
@@ -17,8 +17,16 @@ function crossing(what: string, rule: Crossing, display: Display): string {
   return `the ${mean(rule.mean)}${what} ${verb} ${display.temperature(rule.threshold)}${hold}${from}`;
 }
 
+/** How a method takes the day's heat. */
+export const HEAT_BY: Record<DegreeDayMethod, string> = {
+  average: "by the day's mean",
+  'average-clamped': 'by the mean of raised extremes',
+  modified: 'by the mean of clamped extremes',
+  'single-sine': 'by a sine through the day',
+};
+
 const heat = (rule: HeatRule, display: Display): string =>
-  `${display.heat(rule.reaches)} above ${display.temperature(rule.base)}`;
+  `${display.heat(rule.reaches)} above ${display.temperature(rule.base)} (${HEAT_BY[rule.method]})`;
 
 /** A trigger in words that follow "opens when" or "closes when". @param stepName The name of a step by its id. */
 export function triggerInWords(trigger: Trigger, display: Display, stepName: (id: string) => string): string {

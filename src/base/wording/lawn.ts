@@ -1,0 +1,66 @@
+import { type Expected, error, type Found, list, meant, note, type Step, type Word, warning } from './forms.ts';
+
+/** Problems of lawns and products. */
+export const lawn = {
+  // Lawn
+  'area-shape': error(
+    (a: { found: string; allowed: readonly string[] }) =>
+      `An area has exactly one shape; found ${a.found}. Shapes: ${list(a.allowed)}.`,
+  ),
+  'area-crossing': error(
+    (a: { first: number; second: number }) =>
+      `Edges ${a.first} and ${a.second} of the polygon cross. Go around the area once, corner by corner.`,
+  ),
+  'area-corners': error(
+    (a: Found) => `A polygon needs at least three corners that are not on one line; found ${a.found}.`,
+  ),
+  'area-empty': error(
+    (a: Found) => `The area is ${a.found}: nothing is left of it. Check the shape and what is taken off.`,
+  ),
+  'area-triangle': error(
+    (a: Found) => `Sides ${a.found} do not close to a triangle: one is as long as the other two together.`,
+  ),
+  'grass-mismatch': warning((a: Expected) => `The lawn is ${a.found}; the program is written for ${a.expected}.`),
+
+  // Products
+  'unknown-product': error(
+    (a: Word) =>
+      `There is no product "${a.found}" in the lawn's products.${meant(a.nearest)} Known: ${list(a.allowed) || 'none'}.`,
+  ),
+  'no-bag-rate': error(
+    (a: { product: string }) => `"${a.product}" says neither "covers" nor "package"; a bag rate needs both.`,
+  ),
+  'no-product': warning(
+    (a: Step & { need: string }) =>
+      `Step "${a.step}": no product of the lawn gives ${a.need}; the dates are planned, the amount is left open.`,
+  ),
+  'no-label': warning(
+    (a: Step & { need: string }) =>
+      `Step "${a.step}": no product entry with a label for ${a.need}; the amount reads "from your label".`,
+  ),
+  'pesticide-rate': error(
+    (a: { product: string }) =>
+      `"${a.product}" is a pesticide: its rate comes from its label entry, never from "rate" in a program.`,
+  ),
+  'over-single-nitrogen': warning(
+    (a: Step & { planned: string; limit: string }) =>
+      `Step "${a.step}" puts down ${a.planned} of nitrogen at once; the program allows ${a.limit}.`,
+  ),
+  'over-yearly': warning(
+    (a: { area: string; planned: string; limit: string; what: string }) =>
+      `Area "${a.area}": ${a.planned} of ${a.what} planned for the season; the limit is ${a.limit}.`,
+  ),
+  'under-yearly': note(
+    (a: { area: string; planned: string; least: string }) =>
+      `Area "${a.area}": ${a.planned} of nitrogen in the season; the program's range begins at ${a.least}.`,
+  ),
+  'label-rate': error(
+    (a: Step & { product: string }) =>
+      `Step "${a.step}": the label entry of "${a.product}" has a rate above its own "per-application". Compare it with the label in hand.`,
+  ),
+  'label-grass': error(
+    (a: Step & { product: string; grass: string; grasses: readonly string[] }) =>
+      `Step "${a.step}": the label entry of "${a.product}" names ${list(a.grasses)}; this lawn is ${a.grass}.`,
+  ),
+  'unknown-area': error((a: Word) => `There is no area "${a.found}".${meant(a.nearest)} Areas: ${list(a.allowed)}.`),
+} as const;

@@ -1,0 +1,22 @@
+import { error, type Found, list, meant, type Step, type Word, warning } from './forms.ts';
+
+/** Problems of a plan and what it is made from. */
+export const plan = {
+  // Plan
+  'as-of': error((a: Found) => `"${a.found}" is not a day; write --as-of YYYY-MM-DD.`),
+  'plan-step': error(
+    (a: Word) => `The program has no step "${a.found}".${meant(a.nearest)} Steps: ${list(a.allowed)}.`,
+  ),
+  'compare-file': error(
+    (a: { reason: string }) =>
+      `The earlier plan cannot be compared: ${a.reason} It has to be what "plan --json" printed.`,
+  ),
+  'no-working-day': warning(
+    (a: Step & { season: number }) =>
+      `Step "${a.step}" of ${a.season}: no day of its window is allowed by your working days, the rules and the weather at hand; "plan" with the step's id tells which rule holds. Widen "working", or pin a day under "steps".`,
+  ),
+  'ledger-damaged': error(
+    (a: { reason: string }) =>
+      `The ledger cannot be read: ${a.reason} It holds what the feed has published. Restore it from your backup, or remove it to publish every event anew.`,
+  ),
+} as const;

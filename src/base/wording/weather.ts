@@ -1,0 +1,59 @@
+import { type Expected, error, type Found, note, type When, warning } from './forms.ts';
+
+/** Problems of weather. */
+export const weather = {
+  // Weather
+  'weather-none': error(
+    (_: Found) =>
+      'There is no weather: the file has no row with a day. It needs "date,tmin,tmax" and at least a year of days.',
+  ),
+  'weather-header': error(
+    (a: { missing: string; found: string }) =>
+      `The first line has to name the columns; ${a.missing} is missing (found: ${a.found}). Expected date, tmin, tmax and if you like precip, each with _c, _f, _mm or _in or by the lawn's "weather.units".`,
+  ),
+  'weather-units': error(
+    (_: Found) =>
+      'The columns name no unit. Write tmin_c or tmin_f, or set "weather.units" in the lawn file to metric or us.',
+  ),
+  'weather-value': error(
+    (a: Expected) => `"${a.found}" is not ${a.expected}. Leave the cell empty where nothing was measured.`,
+  ),
+  'weather-cells': error(
+    (a: { found: number; expected: number }) =>
+      `This line has ${a.found} cells; the first line names ${a.expected} columns.`,
+  ),
+  'weather-twice': error((a: When) => `${a.date} stands here a second time. Keep one of the two lines.`),
+  'weather-order': error(
+    (a: When & { before: string }) => `${a.date} comes after ${a.before}; days have to rise from line to line.`,
+  ),
+  'weather-crossed': error(
+    (a: When & { tmin: string; tmax: string }) => `${a.date}: the minimum ${a.tmin} is above the maximum ${a.tmax}.`,
+  ),
+  'weather-gap': warning(
+    (a: { from: string; days: number }) =>
+      `${a.days} days are missing from ${a.from} on; they are filled from the usual weather of the file.`,
+  ),
+  'weather-gap-short': note(
+    (a: { from: string; days: number }) => `${a.days} day(s) missing from ${a.from} on; filled between the neighbours.`,
+  ),
+  'weather-hole': error(
+    (a: { from: string; days: number }) =>
+      `${a.days} days are missing from ${a.from} on, within a year of the as-of day: no date can rest on that. Add the days.`,
+  ),
+  'weather-unit-suspect': error(
+    (a: { column: string; mean: string; unit: string; other: string }) =>
+      `The warmest month has a mean ${a.column} of ${a.mean}: that cannot be ${a.unit}. Is the file in ${a.other}? Name the columns tmin_${a.other === '°F' ? 'f' : 'c'} and tmax_${a.other === '°F' ? 'f' : 'c'}.`,
+  ),
+  'weather-range': error(
+    (a: When & Found) => `${a.date}: ${a.found} has never been measured outdoors. Check unit and sign.`,
+  ),
+  'weather-too-short': error(
+    (a: { years: number; needed: number }) =>
+      `The weather before the as-of day holds ${a.years} usable past years; at least ${a.needed} are needed to give a date and its spread. Add years to "weather.files".`,
+  ),
+  'weather-few-years': warning((a: { years: number }) => `Only ${a.years} past years: the spreads are rough below 20.`),
+  'weather-ends-early': warning(
+    (a: { last: string; days: number }) =>
+      `The observed weather ends on ${a.last}, ${a.days} days before the as-of day; from there past years stand in, and nothing is chosen within 5 days.`,
+  ),
+} as const;
