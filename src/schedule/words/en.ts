@@ -59,11 +59,11 @@ export const en = {
   closesWhen: (rule: string) => `Closes when ${rule}.`,
 
   valueToday: (what: string, now: string, usual: string | null, day: string) =>
-    `${what} on ${day}: ${now}${usual === null ? '' : `; usual for the day: ${usual}`}.`,
+    `${what}, ${day}: ${now}${usual === null ? '' : `; usual ${usual}`}.`,
   soilAt: (depth: string, mean: number) => `Soil at ${depth}${mean > 1 ? ` (${mean}-day mean)` : ''}`,
   air: (mean: number) => `Air${mean > 1 ? ` (${mean}-day mean)` : ''}`,
   heatSince: (base: string, since: string, method: DegreeDayMethod) =>
-    `Degree days above ${base} since ${since}, ${HEAT_BY[method]}`,
+    `Degree days above ${base} since ${since} (${HEAT_BY[method]})`,
 
   opening: ({ p10, p50, p90, usual }: SpreadDays, asOf: Day, display: Display) => {
     if (p50 === null) return 'Its opening cannot be given a middle day yet.';
@@ -143,7 +143,7 @@ export const en = {
   openNow: (name: string, day: string | null, amount: string) =>
     `Open now: ${name}${day === null ? '' : `, planned for ${day}`}${amount}.`,
   thisWeek: (name: string, day: string, amount: string) => `This week: ${name}, ${day}${amount}.`,
-  nextWeeks: (name: string, day: string, amount: string) => `In the two weeks after: ${name}, ${day}${amount}.`,
+  nextWeeks: (name: string, day: string, amount: string) => `Within three weeks: ${name}, ${day}${amount}.`,
   missedNow: (name: string) => `Missed: ${name}.`,
   buy: (packages: string, name: string, day: string, cost: string) => `Buy by ${day}: ${packages} ${name}${cost}.`,
   nothingNow: (name: string, day: string) => `Nothing to do in the next three weeks. Next: ${name}, ${day}.`,
