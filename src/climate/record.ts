@@ -1,5 +1,5 @@
 import { type Day, formatDay, yearOf } from '../base/day.ts';
-import { type Problem, problem } from '../base/problem.ts';
+import { type Place, type Problem, problem } from '../base/problem.ts';
 import { at } from '../base/series.ts';
 import { type Signal, signal, type WeatherSeries, weatherEnd } from '../model/weather.ts';
 
@@ -22,6 +22,14 @@ export function merge(all: readonly WeatherSeries[]): WeatherSeries | null {
   };
   const sources = [...new Set(present.map(({ source }) => source))];
   return { source: sources.join(', '), start, tmin: column('tmin'), tmax: column('tmax'), precip: column('precip') };
+}
+
+/** Where a day stands: its line in the last of the series that holds it, else the file as a whole. */
+export function placeOfDay(all: readonly WeatherSeries[], day: Day): Place | { readonly file: string } {
+  const series = all.findLast((one) => (one.lines?.[day - one.start] ?? 0) > 0);
+  const line = series?.lines?.[day - series.start];
+  if (!series || !line) return { file: all.at(-1)?.source ?? '' };
+  return { file: series.source, line, column: 1, length: 10 };
 }
 
 /** Whether both extremes of a day are there. */
@@ -62,12 +70,13 @@ function gapsOf(weather: WeatherSeries): Gap[] {
  * A record without holes: short gaps are interpolated, longer ones filled by `usual`, each one reported.
  *
  * @param usual Usual extremes of a day [°C]; asked only for days in long gaps.
- * @param asOf Gaps near it are judged more strictly.
+ * @param asOf Gaps near it are judged more strictly. @param placeOf Where a day stands in its file.
  */
 export function filled(
   weather: WeatherSeries,
   usual: (day: Day) => { readonly tmin: number; readonly tmax: number },
   asOf: Day,
+  placeOf: (day: Day) => Place | { readonly file: string },
 ): { readonly weather: WeatherSeries; readonly problems: readonly Problem[]; readonly filledDays: ReadonlySet<Day> } {
   const [tmin, tmax] = [weather.tmin.slice(), weather.tmax.slice()];
   const filledDays = new Set<Day>();
@@ -75,7 +84,7 @@ export function filled(
   for (const { from, days } of gapsOf(weather)) {
     const code =
       days > HOLE && from + days > asOf - 366 ? 'weather-hole' : days > SHORT_GAP ? 'weather-gap' : 'weather-gap-short';
-    problems.push(problem(code, { from: formatDay(from), days }, { file: weather.source }));
+    problems.push(problem(code, { from: formatDay(from), days }, placeOf(from + days)));
     for (let day = from; day < from + days; day++) {
       const i = day - weather.start;
       if (days > SHORT_GAP) filledDays.add(day);

@@ -55,7 +55,7 @@ export function soilTemperature(
   const place = { latitude: site.latitude, elevationM: site.elevationM, irrigated: site.irrigated ?? false };
   const end = start + tmin.length;
   const climatology = climatologyOf(series, place, end);
-  const { weather: whole } = filled(series, climatology.usual, end);
+  const { weather: whole } = filled(series, climatology.usual, end, () => ({ file: series.source }));
   const soil = soilOf(place, climatology, precip !== undefined);
   const { values } = depthSeries(soilUnder(whole, soil, climatology), depthCm / 100);
   return { start: formatDay(start), values: [...values], sd: [...values].map(() => ERROR) };

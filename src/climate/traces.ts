@@ -4,7 +4,7 @@ import type { DailySeries } from '../base/series.ts';
 import type { Metres } from '../base/units.ts';
 import { cut, type WeatherSeries, weatherEnd } from '../model/weather.ts';
 import { climatologyOf } from './climatology.ts';
-import { filled, lastKnown, merge } from './record.ts';
+import { filled, lastKnown, merge, placeOfDay } from './record.ts';
 import { type AirDay, airOf, depthSeries, nextDay, type SoilState, soilOf, soilUnder } from './soil.ts';
 import type { Site } from './surface.ts';
 
@@ -58,9 +58,8 @@ export function climateOf(input: ClimateInput): {
   readonly problems: readonly Problem[];
 } {
   const { site, asOf } = input;
-  const seen = merge(
-    [...input.history, input.observed].flatMap((series) => (series ? [cut(series, series.start, asOf + 1)] : [])),
-  );
+  const sources = [...input.history, ...(input.observed ? [input.observed] : [])];
+  const seen = merge(sources.map((series) => cut(series, series.start, asOf + 1)));
   const observedThrough = seen && lastKnown(seen);
   if (!seen || observedThrough === null) {
     const source = (input.observed ?? input.history[0])?.source;
@@ -74,7 +73,7 @@ export function climateOf(input: ClimateInput): {
   const forecastThrough = ahead && lastKnown(ahead);
   const through = forecastThrough ?? observedThrough;
   const raw = merge(ahead ? [seen, ahead] : [seen]) as WeatherSeries;
-  const mended = filled(cut(raw, raw.start, through + 1), climatology.usual, asOf);
+  const mended = filled(cut(raw, raw.start, through + 1), climatology.usual, asOf, (day) => placeOfDay(sources, day));
   const record = mended.weather;
   const soil = soilOf(site, climatology, false);
   const soilRun = soilUnder(record, soil, climatology);
@@ -145,7 +144,7 @@ export function climateOf(input: ClimateInput): {
   };
 
   const years = Math.min(traces.length, past(input.from, input.from + 364).length);
-  const file = { file: record.source };
+  const file = { file: sources.at(-1)?.source ?? record.source };
   const problems = [...mended.problems];
   if (years < FEWEST_YEARS) problems.push(problem('weather-too-short', { years, needed: FEWEST_YEARS }, file));
   else if (years < GOOD_YEARS) problems.push(problem('weather-few-years', { years }, file));

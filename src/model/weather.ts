@@ -8,6 +8,8 @@ export interface WeatherSeries {
   readonly tmin: Float64Array;
   readonly tmax: Float64Array;
   readonly precip: Float64Array;
+  /** The line of its file on which each day stands, 0 where it stands on none; left out where there is no file. */
+  readonly lines?: Int32Array;
 }
 
 export type Signal = 'tmin' | 'tmax' | 'precip';
@@ -25,12 +27,13 @@ export const weatherEnd = (weather: WeatherSeries): Day => weather.start + weath
 export function cut(weather: WeatherSeries, from: Day, to: Day): WeatherSeries {
   const a = Math.max(0, from - weather.start);
   const b = Math.max(a, to - weather.start);
-  const { tmin, tmax, precip } = weather;
+  const { tmin, tmax, precip, lines } = weather;
   return {
     ...weather,
     start: weather.start + a,
     tmin: tmin.slice(a, b),
     tmax: tmax.slice(a, b),
     precip: precip.slice(a, b),
+    ...(lines && { lines: lines.slice(a, b) }),
   };
 }

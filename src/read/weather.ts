@@ -55,7 +55,7 @@ export function readWeather(
     return { problems: [problem('weather-none', { found: 'no row' }, { file: name, line: 1, column: 1, length: 1 })] };
 
   const found = new Collector(name, lines, meta.delimiter);
-  const days: { day: Day; values: Record<Column['name'], number> }[] = [];
+  const days: { day: Day; line: number; values: Record<Column['name'], number> }[] = [];
   let previous: Day | null = null;
   for (const [i, cells] of records.entries()) {
     const row = i + 1;
@@ -73,7 +73,7 @@ export function readWeather(
     else if (previous !== null && day < previous)
       found.add('weather-order', row, columns.date, { date: written, before: formatDay(previous) });
     previous = day;
-    days.push({ day, values: valuesOf(cells, row, written, columns.signals, found) });
+    days.push({ day, line: row + 1, values: valuesOf(cells, row, written, columns.signals, found) });
   }
   if (found.problems.length > 0) return { problems: found.problems };
   const series = seriesFrom(days, name);
@@ -131,14 +131,15 @@ function valuesOf(cells: readonly string[], row: number, date: string, columns: 
 }
 
 function seriesFrom(
-  days: readonly { day: Day; values: Record<Column['name'], number> }[],
+  days: readonly { day: Day; line: number; values: Record<Column['name'], number> }[],
   source: string,
 ): WeatherSeries {
   const start = days[0]?.day ?? 0;
   const length = (days.at(-1)?.day ?? -1) - start + 1;
   const column = () => new Float64Array(length).fill(Number.NaN);
-  const series = { source, start, tmin: column(), tmax: column(), precip: column() };
-  for (const { day, values } of days) {
+  const series = { source, start, tmin: column(), tmax: column(), precip: column(), lines: new Int32Array(length) };
+  for (const { day, line, values } of days) {
+    series.lines[day - start] = line;
     for (const name of ['tmin', 'tmax', 'precip'] as const) series[name][day - start] = values[name];
   }
   return series;

@@ -8,6 +8,8 @@ const csv = (lines: readonly string[]): Spoilt => ({ 'weather.csv': `${lines.joi
 const [header = '', ...days] = weatherLines;
 /** Position of a day among the lines below the header. */
 const at = (date: string): number => days.findIndex((line) => line.startsWith(date));
+/** The line of a day in the whole file; where days before it are gone, the line of the first day after the gap. */
+const lineOf = (day: string): number => at(day) + 2;
 const without = (date: string, count: number) => csv([header, ...days.toSpliced(at(date), count)]);
 const instead = (date: string, ...lines: string[]) => csv([header, ...days.toSpliced(at(date), 1, ...lines)]);
 const aug = (n: number) => days[at(`2026-08-0${n}`)] ?? '';
@@ -68,7 +70,12 @@ describe('weather that is refused', () => {
       1,
       ['weather-unit-suspect weather.csv:1:6'],
     ],
-    ['40 days missing in the last year', without('2026-08-01', 40), 1, ['weather-hole weather.csv']],
+    [
+      '40 days missing in the last year',
+      without('2026-08-01', 40),
+      1,
+      [`weather-hole weather.csv:${lineOf('2026-08-01')}:1`],
+    ],
     [
       '40 days of empty cells in the last year',
       csv([
@@ -80,9 +87,14 @@ describe('weather that is refused', () => {
         ),
       ]),
       1,
-      ['weather-hole weather.csv'],
+      [`weather-hole weather.csv:${lineOf('2026-08-01') + 40}:1`],
     ],
-    ['31 days missing that reach into the last year', without('2026-03-05', 31), 1, ['weather-hole weather.csv']],
+    [
+      '31 days missing that reach into the last year',
+      without('2026-03-05', 31),
+      1,
+      [`weather-hole weather.csv:${lineOf('2026-03-05')}:1`],
+    ],
   ])('%s', (...one) => refuses(one));
 
   test('the first ten of a kind are listed', async () => {
@@ -98,17 +110,25 @@ describe('weather that is refused', () => {
 
 describe('weather with gaps that a plan can bear', () => {
   test.each([
-    ['40 days, long ago', without('2015-08-01', 40), ['weather-gap weather.csv', 'weather-few-years weather.csv']],
+    [
+      '40 days, long ago',
+      without('2015-08-01', 40),
+      [`weather-gap weather.csv:${lineOf('2015-08-01')}:1`, 'weather-few-years weather.csv'],
+    ],
     [
       '30 days in the last year',
       without('2026-08-01', 30),
-      ['weather-gap weather.csv', 'weather-few-years weather.csv'],
+      [`weather-gap weather.csv:${lineOf('2026-08-01')}:1`, 'weather-few-years weather.csv'],
     ],
-    ['4 days in the last year', without('2026-08-01', 4), ['weather-gap weather.csv', 'weather-few-years weather.csv']],
+    [
+      '4 days in the last year',
+      without('2026-08-01', 4),
+      [`weather-gap weather.csv:${lineOf('2026-08-01')}:1`, 'weather-few-years weather.csv'],
+    ],
     [
       '3 days in the last year',
       without('2026-08-01', 3),
-      ['weather-gap-short weather.csv', 'weather-few-years weather.csv'],
+      [`weather-gap-short weather.csv:${lineOf('2026-08-01')}:1`, 'weather-few-years weather.csv'],
     ],
   ])('%s are told, and the plan goes on', async (_, spoilt, told) => {
     const { code, problems } = await run(spoilt);
