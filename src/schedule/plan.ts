@@ -1,4 +1,5 @@
 import { netArea } from '../amounts/area.ts';
+import type { Dose } from '../amounts/product.ts';
 import { type Day, formatDay } from '../base/day.ts';
 import { displayOf } from '../base/display.ts';
 import { contentHash } from '../base/hash.ts';
@@ -7,8 +8,8 @@ import { zoneAt } from '../base/zone.ts';
 import { climateOf } from '../climate/traces.ts';
 import type { Journal } from '../model/journal.ts';
 import type { Lawn } from '../model/lawn.ts';
-import type { Product } from '../model/product.ts';
-import type { Program } from '../model/program.ts';
+import { isPesticide, type Product } from '../model/product.ts';
+import type { Program, Step } from '../model/program.ts';
 import type { Season } from '../model/season.ts';
 import type { WeatherSeries } from '../model/weather.ts';
 import { applicationOf, type Writing } from './application.ts';
@@ -155,22 +156,34 @@ function dayOf({ progress, choice, windows, season }: PlacedStep): Day {
   return progress.doneOn ?? choice?.day ?? opening ?? season.end;
 }
 
+/** Why a step's amount is left open. */
+function missingProblem({ id, apply }: Step, dose: Extract<Dose, { rate: null }>): Problem {
+  const need =
+    apply?.kind === 'nutrient'
+      ? Object.keys(apply.rates).join(', ')
+      : apply?.kind === 'pesticide'
+        ? apply.pesticide
+        : (dose.product?.id ?? (apply && 'product' in apply ? apply.product : ''));
+  switch (dose.missing) {
+    case 'label':
+      return problem('no-label', { step: id, need }, null);
+    case 'product':
+      return problem('no-product', { step: id, need }, null);
+    case 'bag-rate':
+      return problem('no-bag-rate', { step: id, product: need }, null);
+    case 'density':
+      return problem('no-density', { step: id, product: dose.product?.id ?? need }, null);
+  }
+}
+
 /** What a step lacks: a product, a label, a working day. */
 function stepProblems(placed: readonly PlacedStep[]): Problem[] {
   return placed.flatMap(({ step, season, dose, choice, status, chance }) => {
     const problems: Problem[] = [];
     if (status === 'done' || status === 'skipped' || status === 'dropped' || status === 'missed') return problems;
-    if (dose?.rate === null) {
-      const apply = step.apply;
-      const need =
-        apply?.kind === 'pesticide'
-          ? apply.pesticide
-          : apply && 'product' in apply
-            ? apply.product
-            : apply?.kind === 'nutrient'
-              ? Object.keys(apply.rates).join(', ')
-              : '';
-      problems.push(problem(dose.missing === 'label' ? 'no-label' : 'no-product', { step: step.id, need }, null));
+    if (dose?.rate === null) problems.push(missingProblem(step, dose));
+    if (dose?.product && step.apply && 'rate' in step.apply && isPesticide(dose.product)) {
+      problems.push(problem('pesticide-rate', { step: step.id, product: dose.product.id }, null));
     }
     if (!choice && chance >= 0.5)
       problems.push(problem('no-working-day', { step: step.id, season: season.year }, null));

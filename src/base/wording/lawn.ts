@@ -27,8 +27,13 @@ export const lawn = {
     (a: Word) =>
       `There is no product "${a.found}" in the lawn's products.${meant(a.nearest)} Known: ${list(a.allowed) || 'none'}.`,
   ),
-  'no-bag-rate': error(
-    (a: { product: string }) => `"${a.product}" says neither "covers" nor "package"; a bag rate needs both.`,
+  'no-bag-rate': warning(
+    (a: Step & { product: string }) =>
+      `Step "${a.step}": the products entry of "${a.product}" says neither "covers" nor "package"; a bag rate needs both, so the amount is left open.`,
+  ),
+  'no-density': warning(
+    (a: Step & { product: string }) =>
+      `Step "${a.step}": the products entry of "${a.product}" has no "density"; a liquid needs it, so the amount is left open.`,
   ),
   'no-product': warning(
     (a: Step & { need: string }) =>
@@ -38,9 +43,9 @@ export const lawn = {
     (a: Step & { need: string }) =>
       `Step "${a.step}": no product entry with a label for ${a.need}; the amount reads "from your label".`,
   ),
-  'pesticide-rate': error(
-    (a: { product: string }) =>
-      `"${a.product}" is a pesticide: its rate comes from its label entry, never from "rate" in a program.`,
+  'pesticide-rate': warning(
+    (a: Step & { product: string }) =>
+      `Step "${a.step}": "${a.product}" is a pesticide; the program's rate is passed over, the label entry's is taken.`,
   ),
   'over-single-nitrogen': warning(
     (a: Step & { planned: string; limit: string }) =>
