@@ -65,7 +65,7 @@ describe('the tarball', () => {
 
 /** Plans the demo in the empty folder. */
 const plan = (node: string) =>
-  spawnSync(node, ['node_modules/.bin/soilclock', 'plan', '--json'], {
+  spawnSync(node, ['node_modules/.bin/soilclock', 'plan', '--json', '--out', 'out/site'], {
     cwd: home,
     encoding: 'utf8',
     maxBuffer: 2 ** 26,
