@@ -59,6 +59,51 @@ export async function main(argv: readonly string[], io: Io): Promise<number> {
       code = checkCommand(files, options, io);
     });
 
+  const weather = program.command('weather').description("a lawn's soil and weather: show, fetch, degree-days");
+  const lawnArgument = ['[lawn]', 'a lawn file; lawn.yaml here, or else the demo lawn'] as const;
+  const asOf = ['--as-of <day>', 'as of this day instead of today (YYYY-MM-DD)'] as const;
+  weather
+    .command('show')
+    .description("today's soil temperature and degree days, the last 30 days against the usual")
+    .argument(...lawnArgument)
+    .option(...asOf)
+    .option(...json)
+    .option(...strict)
+    .addHelpText('after', '\nExample:\n  soilclock weather show lawn.yaml')
+    .action(async (lawn: string | undefined, options) => {
+      const { weatherShowCommand } = await import('./shell/weather/show-command.ts');
+      code = weatherShowCommand(lawn === undefined ? [] : [lawn], options, io);
+    });
+  weather
+    .command('fetch')
+    .description('bring 30 years and the forecast of the services that the lawn names into out/cache')
+    .argument(...lawnArgument)
+    .option('--offline', 'touch no network; say what the cache holds')
+    .option(...json)
+    .option(...strict)
+    .addHelpText('after', '\nExample:\n  soilclock weather fetch lawn.yaml')
+    .action(async (lawn: string | undefined, options) => {
+      const { weatherFetchCommand } = await import('./shell/weather/fetch-command.ts');
+      code = await weatherFetchCommand(lawn === undefined ? [] : [lawn], options, io);
+    });
+  weather
+    .command('degree-days')
+    .description('the sum of degree days beside the usual one, and when it reaches a value')
+    .argument(...lawnArgument)
+    .option('--base <temperature>', 'the lower threshold; sums are in its scale', '50F')
+    .option('--upper <temperature>', 'the upper threshold')
+    .option('--method <name>', 'how a day is counted', 'single-sine')
+    .option('--from <day>', 'the day that the sum begins on (MM-DD); 01-01, south of the equator 07-01')
+    .option('--reaches <sum>', 'when the sum reaches this')
+    .option(...asOf)
+    .option(...json)
+    .option(...strict)
+    .addHelpText('after', '\nExample:\n  soilclock weather degree-days lawn.yaml --base 50F --from 01-01 --reaches 200')
+    .action(async (lawn: string | undefined, options) => {
+      const { degreeDaysCommand } = await import('./shell/weather/degree-days-command.ts');
+      code = degreeDaysCommand(lawn === undefined ? [] : [lawn], options, io);
+    });
+
   try {
     await program.parseAsync([...argv], { from: 'user' });
   } catch (error) {

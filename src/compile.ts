@@ -22,7 +22,8 @@ import { calendarOf } from './emit/calendar.ts';
 import type { Detail } from './emit/events.ts';
 import { emptyLedger, type Ledger } from './model/ledger.ts';
 import type { Season } from './model/season.ts';
-import { readLawn } from './read/lawn.ts';
+import type { WeatherSeries } from './model/weather.ts';
+import { readLawn, type ZipLookup } from './read/lawn.ts';
 import { type Linked, type Lookup, link, type Source } from './read/link.ts';
 import { planSeason } from './schedule/plan.ts';
 
@@ -35,12 +36,23 @@ export interface CompileInput {
   readonly weather?: readonly string[] | undefined;
   /** A program file to take instead of the lawn's own. */
   readonly program?: string | undefined;
+  /** Finds the place of a ZIP code, for a lawn that says no other. */
+  readonly zips?: ZipLookup | undefined;
+  /** What the lawn's weather services have told; files win over it. */
+  readonly service?: ServiceWeather | undefined;
   readonly asOf: Day;
   /** What the lawn's feed has published; null where it has published nothing. */
   readonly ledger: Ledger | null;
   /** The instant of this revision, `YYYY-MM-DDTHH:MM:SSZ`. */
   readonly revisedAt: string;
   readonly detail: Detail;
+}
+
+/** Weather from services, and what was wrong with it. */
+export interface ServiceWeather {
+  readonly observed: readonly WeatherSeries[];
+  readonly forecast: WeatherSeries | null;
+  readonly problems: readonly Problem[];
 }
 
 /** A compiled lawn: its season, its feed, the ledger to keep. All null where a problem is an error. */
@@ -57,8 +69,9 @@ export function readAll({
   lookup,
   weather,
   program,
-}: Pick<CompileInput, 'lawn' | 'lookup' | 'weather' | 'program'>) {
-  const parsed = readLawn(lawn.text, lawn.name);
+  zips,
+}: Pick<CompileInput, 'lawn' | 'lookup' | 'weather' | 'program' | 'zips'>) {
+  const parsed = readLawn(lawn.text, lawn.name, zips);
   const linked = link(parsed, lookup, { weather, program });
   const empty = Object.entries(linked.value?.lawn.areas ?? {}).filter(([, shape]) => netArea(shape) <= 0);
   const areaProblems = empty.map(([id, shape]) =>
@@ -82,7 +95,7 @@ export function compile(input: CompileInput): Compiled {
 
   // 2. Climate, windows, days, amounts: the season.
   const { season, problems: planProblems } = planLinked(value, input);
-  const problems = inOrder([...readProblems, ...planProblems]);
+  const problems = inOrder([...readProblems, ...(input.service?.problems ?? []), ...planProblems]);
   if (!season || hasErrors(problems)) return failed(problems);
   const whole: Season = { ...season, problems };
 
@@ -102,12 +115,13 @@ const failed = (problems: readonly Problem[]): Compiled => ({
   problems: inOrder(problems),
 });
 
-function planLinked({ lawn, program, products, journal, weather }: Linked, { asOf, ledger }: CompileInput) {
+function planLinked({ lawn, program, products, journal, weather }: Linked, { asOf, ledger, service }: CompileInput) {
   const jobs = ledger?.events.flatMap(({ kind, season, step, day, dueSince }) =>
     kind === 'job' && step !== null ? [{ season, step, day, dueSince }] : [],
   );
-  const [observed = null] = weather.slice(-1);
-  const history = weather.slice(0, -1);
+  const known = [...(service?.observed ?? []), ...weather];
+  const [observed = null] = known.slice(-1);
+  const history = known.slice(0, -1);
   return planSeason({
     program,
     lawn,
@@ -115,7 +129,7 @@ function planLinked({ lawn, program, products, journal, weather }: Linked, { asO
     journal,
     observed,
     history,
-    forecast: null,
+    forecast: service?.forecast ?? null,
     previous: jobs ?? [],
     asOf,
   });

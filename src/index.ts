@@ -4,6 +4,10 @@
  */
 export { areaOf, productAmount } from './amounts/public.ts';
 export { degreeDays } from './climate/degree-days.ts';
+export { hargreavesEvapotranspiration, referenceEvapotranspiration } from './climate/evapotranspiration.ts';
+export { growthPotential, growthPotentialF } from './climate/growth.ts';
+export { dayLength, frostDate } from './climate/public.ts';
+export { running } from './climate/running.ts';
 export { soilTemperature } from './climate/soil-temperature.ts';
 export { annualWave, dampingDepth } from './climate/wave.ts';
 export { compile } from './compile.ts';

@@ -2,7 +2,7 @@ import { type Day, dayOfYear, yearOf } from '../base/day.ts';
 import { at } from '../base/series.ts';
 import { signal, type WeatherSeries, weatherEnd } from '../model/weather.ts';
 import { known, wholeYears } from './record.ts';
-import { dayForcing, type Site } from './surface.ts';
+import { dayForcing, placeOf, type Site } from './surface.ts';
 
 /** A smooth year: mean and two harmonics. */
 type Harmonics = readonly [number, number, number, number, number];
@@ -11,8 +11,13 @@ type Harmonics = readonly [number, number, number, number, number];
 export interface Climatology {
   /** Usual extremes on a day [°C]. */
   usual(day: Day): { readonly tmin: number; readonly tmax: number };
+  /** Usual weather of `[from, to)`, with no rain known. */
+  weather(from: Day, to: Day): WeatherSeries;
   /** Mean annual vapour pressure deficit V [kPa]. */
   readonly deficit: number;
+  /** Mean rain [mm d⁻¹], NaN where none is known; and the share of days on which it is. */
+  readonly rain: number;
+  readonly rainKnown: number;
   /** The years it is made from. */
   readonly years: readonly number[];
 }
@@ -36,16 +41,27 @@ export function climatologyOf(weather: WeatherSeries, site: Site, asOf: Day): Cl
   const [tmin, tmax] = [signal(weather, 'tmin'), signal(weather, 'tmax')];
   const middle = fitYear(days, (day) => (at(tmin, day) + at(tmax, day)) / 2);
   const range = fitYear(days, (day) => at(tmax, day) - at(tmin, day));
+  const place = placeOf(site);
   let deficit = 0;
-  for (const day of days) deficit += dayForcing(site, dayOfYear(day), at(tmin, day), at(tmax, day)).deficit;
+  for (const day of days) deficit += dayForcing(place, dayOfYear(day), at(tmin, day), at(tmax, day)).deficit;
+  const rains = days.map((day) => at(signal(weather, 'precip'), day)).filter((value) => !Number.isNaN(value));
   const value = (harmonics: Harmonics, day: Day) =>
     basis(day).reduce((sum, b, i) => sum + b * (harmonics[i] as number), 0);
+  const usual = (day: Day) => {
+    const [t, half] = [value(middle, day), Math.max(value(range, day), 0.5) / 2];
+    return { tmin: t - half, tmax: t + half };
+  };
   return {
-    usual: (day) => {
-      const [t, half] = [value(middle, day), Math.max(value(range, day), 0.5) / 2];
-      return { tmin: t - half, tmax: t + half };
+    usual,
+    weather: (from, to) => {
+      const all = Array.from({ length: to - from }, (_, i) => usual(from + i));
+      const column = (name: 'tmin' | 'tmax') => Float64Array.from(all, (one) => one[name]);
+      const precip = new Float64Array(to - from).fill(Number.NaN);
+      return { source: 'climatology', start: from, tmin: column('tmin'), tmax: column('tmax'), precip };
     },
     deficit: days.length === 0 ? 0 : deficit / days.length,
+    rain: rains.reduce((sum, one) => sum + one, 0) / rains.length,
+    rainKnown: rains.length / Math.max(days.length, 1),
     years: past,
   };
 }

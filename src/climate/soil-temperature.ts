@@ -3,6 +3,8 @@ import type { WeatherSeries } from '../model/weather.ts';
 import { climatologyOf } from './climatology.ts';
 import { filled } from './record.ts';
 import { depthSeries, soilOf, soilUnder } from './soil.ts';
+import { errorSd } from './soil-error.ts';
+import type { Texture } from './soil-parameters.ts';
 
 /** Daily weather as plain arrays: °C and mm, NaN where missing. */
 interface PlainWeather {
@@ -16,13 +18,8 @@ interface PlainSite {
   readonly latitude: number;
   readonly elevationM: number;
   readonly irrigated?: boolean;
+  readonly texture?: Texture;
 }
-
-/**
- * Standard deviation of the model's error against a station [°C]: a site's own offset (1.1), a slow part (1.0) and a
- * fast one (0.75), from 50 stations of the U.S. Climate Reference Network that took no part in the fit (2020).
- */
-const ERROR = Math.hypot(1.1, 1, 0.75);
 
 /**
  * Daily mean soil temperature under grass, from daily extremes of air temperature.
@@ -56,7 +53,7 @@ export function soilTemperature(
   const end = start + tmin.length;
   const climatology = climatologyOf(series, place, end);
   const { weather: whole } = filled(series, climatology.usual, end, () => ({ file: series.source }));
-  const soil = soilOf(place, climatology, precip !== undefined);
-  const { values } = depthSeries(soilUnder(whole, soil, climatology), depthCm / 100);
-  return { start: formatDay(start), values: [...values], sd: [...values].map(() => ERROR) };
+  const soil = soilOf(place, climatology, site.texture);
+  const { values } = depthSeries(soilUnder(whole, soil, climatology), depthCm / 100, soil);
+  return { start: formatDay(start), values: [...values], sd: [...values].map(() => errorSd()) };
 }

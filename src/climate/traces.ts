@@ -1,124 +1,79 @@
-import { type Day, dayOfYear, formatDay, inYear, yearOf } from '../base/day.ts';
+import { type Day, formatDay, inYear, yearOf } from '../base/day.ts';
 import { type Problem, problem } from '../base/problem.ts';
-import type { DailySeries } from '../base/series.ts';
-import type { Metres } from '../base/units.ts';
-import { cut, type WeatherSeries, weatherEnd } from '../model/weather.ts';
-import { climatologyOf } from './climatology.ts';
-import { filled, lastKnown, merge, placeOfDay } from './record.ts';
-import { type AirDay, airOf, depthSeries, nextDay, type SoilState, soilOf, soilUnder } from './soil.ts';
-import type { Site } from './surface.ts';
-
-/** One possible run of weather: observed as far as that goes, then a past year. Days count as in the season it stands for. */
-export interface Trace {
-  readonly label: string;
-  readonly tmin: DailySeries;
-  readonly tmax: DailySeries;
-  /** Daily mean soil temperature at a depth of 0.05 to 0.5 m [°C]. */
-  soil(depth: Metres): DailySeries;
-}
+import { at } from '../base/series.ts';
+import {
+  FEWEST_YEARS,
+  type KnownWeather,
+  knownWeather,
+  type Provenance,
+  staleProblems,
+  type WeatherInput,
+} from './known-weather.ts';
+import { depthSeries, soilOf, soilUnder } from './soil.ts';
+import { SOIL_ERROR } from './soil-error.ts';
+import type { Texture } from './soil-parameters.ts';
+import { type Reading, siteOffset } from './thermometer.ts';
+import { type Ground, type Trace, traceFrom } from './trace.ts';
 
 /** The runs of weather that a plan is made from. */
 export interface Climate {
-  /** What has been seen, then each past year. */
+  /** What has been seen, then each past year; the soil with one possible error of the model each. */
   readonly traces: readonly Trace[];
+  /** The first of them with the soil as the model has it: what is read off for today. */
+  readonly modelled: Trace;
   /** Each past year from its beginning, as if this season had not been seen. */
   past(seasonStart: Day, seasonEnd: Day): readonly Trace[];
-  readonly observedThrough: Day;
+  /** The last observed day; null where nothing was observed. */
+  readonly observedThrough: Day | null;
   readonly forecastThrough: Day | null;
-  readonly problems: readonly Problem[];
+  provenance(day: Day): Provenance;
 }
 
 /** As many past years as climate normals have; the latest ones. */
 const MOST_YEARS = 30;
-const FEWEST_YEARS = 5;
 const GOOD_YEARS = 20;
 /** Days before a season that a trace holds, for means and sums that began earlier. */
 const LEAD = 400;
 /** Share of filled days above which a year is no weather of its own. */
 const FILLED = 0.1;
 
-/** What the traces are made from: the weather, as far as it may be known on the as-of day. */
-interface ClimateInput {
-  readonly observed: WeatherSeries | null;
-  readonly history: readonly WeatherSeries[];
-  readonly forecast: WeatherSeries | null;
-  readonly site: Site;
-  readonly asOf: Day;
-  /** The first season's start and the last day that a window may reach. */
-  readonly from: Day;
+/** What the traces are made from. */
+export interface ClimateInput extends WeatherInput {
+  readonly texture?: Texture | undefined;
+  /** The lawn's own thermometer. */
+  readonly readings?: readonly Reading[] | undefined;
+  /** The last day that a window may reach. */
   readonly to: Day;
 }
 
-/**
- * The traces of a plan, or null with the reason where the weather cannot carry one.
- * Nothing after the as-of day is looked at, but the forecast.
- */
+/** The traces of a plan, or null with the reason where the weather cannot carry one. */
 export function climateOf(input: ClimateInput): {
   readonly climate: Climate | null;
   readonly problems: readonly Problem[];
 } {
-  const { site, asOf } = input;
-  const sources = [...input.history, ...(input.observed ? [input.observed] : [])];
-  const seen = merge(sources.map((series) => cut(series, series.start, asOf + 1)));
-  const observedThrough = seen && lastKnown(seen);
-  if (!seen || observedThrough === null) {
-    const source = (input.observed ?? input.history[0])?.source;
-    return {
-      climate: null,
-      problems: [problem('weather-too-short', { years: 0, needed: FEWEST_YEARS }, source ? { file: source } : null)],
-    };
-  }
-  const climatology = climatologyOf(seen, site, asOf);
-  const ahead = input.forecast && cut(input.forecast, observedThrough + 1, weatherEnd(input.forecast));
-  const forecastThrough = ahead && lastKnown(ahead);
-  const through = forecastThrough ?? observedThrough;
-  const raw = merge(ahead ? [seen, ahead] : [seen]) as WeatherSeries;
-  const mended = filled(cut(raw, raw.start, through + 1), climatology.usual, asOf, (day) => placeOfDay(sources, day));
-  const record = mended.weather;
-  const soil = soilOf(site, climatology, false);
-  const soilRun = soilUnder(record, soil, climatology);
-  const air = airOf(record);
-  const stateOn = (day: Day): SoilState => soilRun.states[day - record.start] as SoilState;
+  const { value: known, problems: weatherProblems } = knownWeather(input);
+  if (!known) return { climate: null, problems: weatherProblems };
+  const { record, climatology, filledDays, observedThrough, forecastThrough, provenance } = known;
+  const through = record.start + record.tmin.length - 1;
+  const soil = soilOf(input.site, climatology, input.texture);
+  const run = soilUnder(record, soil, climatology);
+  const readings = (input.readings ?? []).filter(
+    ({ day }) => day <= input.asOf && day >= record.start && day <= through,
+  );
+  const site = siteOffset(readings, (day, depth) => at(depthSeries(run, depth, soil), day));
+  // Without readings the offset is as unknown as at any lawn; readings have narrowed the part of it that they may move.
+  const offsetSd =
+    site.used === 0
+      ? SOIL_ERROR.offset
+      : Math.sqrt(Math.max(0, SOIL_ERROR.offset ** 2 - PRIOR_VARIANCE + site.sd ** 2));
+  const ground: Ground = { record, soil, run, offset: site.offset, offsetSd };
 
   const usable = (from: Day, to: Day): boolean => {
     if (from < record.start || to > through) return false;
     let count = 0;
-    for (let day = from; day <= to; day++) if (mended.filledDays.has(day)) count++;
+    for (let day = from; day <= to; day++) if (filledDays.has(day)) count++;
     return count <= FILLED * (to - from + 1);
   };
-
-  /** Days `[from, to)`: the record moved by `moved` days; beyond its end the record `back` days earlier. */
-  const trace = (label: string, from: Day, to: Day, moved: number, back: number): Trace => {
-    const airs: AirDay[] = [];
-    const states: SoilState[] = [];
-    let state = stateOn(through);
-    for (let day = from; day < to; day++) {
-      const there = day - moved;
-      if (there <= through) {
-        airs.push(there < record.start ? { tmin: Number.NaN, tmax: Number.NaN, precip: Number.NaN } : air(there));
-        states.push(stateOn(Math.max(there, record.start)));
-        continue;
-      }
-      let past = there - back;
-      while (past > through) past -= back;
-      airs.push(air(past));
-      state = nextDay(soil, state, dayOfYear(day), air(past));
-      states.push(state);
-    }
-    const soils = new Map<Metres, DailySeries>();
-    const column = (name: 'tmin' | 'tmax') => ({ start: from, values: Float64Array.from(airs, (a) => a[name]) });
-    return {
-      label,
-      tmin: column('tmin'),
-      tmax: column('tmax'),
-      soil: (depth) => {
-        const known = soils.get(depth) ?? depthSeries({ start: from, states }, depth);
-        soils.set(depth, known);
-        return known;
-      },
-    };
-  };
-
   /** Distances to the same day of each past year that the record holds, nearest first. */
   const yearsBack = (day: Day): number[] => {
     const distances: number[] = [];
@@ -127,41 +82,77 @@ export function climateOf(input: ClimateInput): {
   };
 
   const next = through + 1;
-  const traces = yearsBack(next)
+  const backs = yearsBack(next)
     .filter((back) => usable(next - back, next - back + 363))
-    .slice(0, MOST_YEARS)
-    .map((back) => trace(String(yearOf(next - back)), input.from - LEAD, input.to + 1, 0, back));
+    .slice(0, MOST_YEARS);
+  const anomaly = observedThrough === null ? 0 : recentAnomaly(known, through);
+  const span = { from: input.from - LEAD, to: input.to + 1, moved: 0, anomaly };
+  const traces = backs.map((back) =>
+    traceFrom(ground, { ...span, label: String(yearOf(next - back)), back, seed: yearOf(next - back) }),
+  );
   const pasts = new Map<Day, readonly Trace[]>();
   const past = (seasonStart: Day, seasonEnd: Day) => {
-    const known = pasts.get(seasonStart);
-    if (known) return known;
-    const made = yearsBack(seasonStart)
-      .filter((back) => usable(seasonStart - back, seasonEnd - back))
-      .slice(0, MOST_YEARS)
-      .map((back) => trace(String(yearOf(seasonStart - back)), seasonStart - LEAD, input.to + 1, back, back));
+    const made =
+      pasts.get(seasonStart) ??
+      yearsBack(seasonStart)
+        .filter((back) => usable(seasonStart - back, seasonEnd - back))
+        .slice(0, MOST_YEARS)
+        .map((back) => {
+          const year = yearOf(seasonStart - back);
+          return traceFrom(ground, {
+            label: String(year),
+            from: seasonStart - LEAD,
+            to: input.to + 1,
+            moved: back,
+            back,
+            anomaly: 0,
+            seed: year,
+          });
+        });
     pasts.set(seasonStart, made);
     return made;
   };
 
   const years = Math.min(traces.length, past(input.from, input.from + 364).length);
-  const file = { file: sources.at(-1)?.source ?? record.source };
-  const problems = [...mended.problems];
-  if (years < FEWEST_YEARS) problems.push(problem('weather-too-short', { years, needed: FEWEST_YEARS }, file));
-  else if (years < GOOD_YEARS) problems.push(problem('weather-few-years', { years }, file));
-  if (asOf - observedThrough > STALE) {
-    problems.push(
-      problem('weather-ends-early', { last: formatDay(observedThrough), days: asOf - observedThrough }, file),
-    );
+  const problems = [...weatherProblems, ...staleProblems(known, input.asOf), ...doubts(site.doubted)];
+  const [nearest] = backs;
+  if (years < FEWEST_YEARS || nearest === undefined) {
+    return {
+      climate: null,
+      problems: [...problems, problem('weather-too-short', { years, needed: FEWEST_YEARS }, known.file)],
+    };
   }
-  if (years < FEWEST_YEARS) return { climate: null, problems };
-  return { climate: { traces, past, observedThrough, forecastThrough, problems }, problems };
+  if (years < GOOD_YEARS) problems.push(problem('weather-few-years', { years }, known.file));
+  const modelled = traceFrom(ground, { ...span, label: 'modelled', back: nearest, seed: null });
+  return { climate: { traces, modelled, past, observedThrough, forecastThrough, provenance }, problems };
 }
 
-/** Observed weather may end this many days before the as-of day; beyond that nothing is chosen close by. */
-export const STALE = 3;
+/** How much warmer than usual the last month of a record was [°C]. */
+function recentAnomaly({ record, climatology }: KnownWeather, through: Day): number {
+  const MONTH = 30;
+  let sum = 0;
+  for (let day = through - MONTH + 1; day <= through; day++) {
+    const usual = climatology.usual(day);
+    const i = day - record.start;
+    sum += ((record.tmin[i] as number) + (record.tmax[i] as number) - usual.tmin - usual.tmax) / 2;
+  }
+  return sum / MONTH;
+}
 
-/** A signal of a trace by day, for the means of `air` triggers. */
-export const airMean = (trace: Trace): DailySeries => ({
-  start: trace.tmin.start,
-  values: trace.tmin.values.map((low, i) => (low + (trace.tmax.values[i] as number)) / 2),
-});
+/** The part of a site's offset that readings may move [°C²]; see `thermometer.ts`. */
+const PRIOR_VARIANCE = 0.7 ** 2;
+
+/** Readings that are more likely a mistake than news. */
+const doubts = (doubted: ReturnType<typeof siteOffset>['doubted']): Problem[] =>
+  doubted.map(({ reading, modelled, sds }) =>
+    problem(
+      'reading-doubted',
+      {
+        date: formatDay(reading.day),
+        reads: `${reading.value.toFixed(1)} °C`,
+        modelled: `${modelled.toFixed(1)} °C`,
+        sds: Number(sds.toFixed(1)),
+      },
+      null,
+    ),
+  );

@@ -22,6 +22,9 @@ import { ProductSchema } from './product.ts';
 import { GRASSES } from './program.ts';
 import { AreaSchema } from './shape.ts';
 
+/** Kinds of soil by how they pass heat on; the numbers stand in `climate/soil-parameters.ts`. */
+export const TEXTURES = ['sand', 'loamy-sand', 'sandy-loam', 'loam', 'silt-loam', 'clay-loam', 'clay', 'peat'] as const;
+
 const WEEKDAYS = ['sun', 'mon', 'tue', 'wed', 'thu', 'fri', 'sat'] as const;
 
 /** Weekday numbers, 0 = Sunday. */
@@ -60,6 +63,29 @@ const localRule = v.lazy((input) =>
       }),
 );
 
+const elevation = v.pipe(
+  quantity('length'),
+  v.minValue(-430, 'out-of-range:-430 m to 5000 m'),
+  v.maxValue(5000, 'out-of-range:-430 m to 5000 m'),
+);
+
+/** Where the lawn is: coordinates, or a U.S. ZIP code that stands for them. */
+const location = v.lazy((input) =>
+  input !== null && typeof input === 'object' && 'zip' in input
+    ? map({
+        zip: v.pipe(
+          v.string('wrong-type:a ZIP code of five digits in quotes'),
+          v.regex(/^\d{5}(-\d{4})?$/, 'wrong-type:a ZIP code of five digits in quotes'),
+        ),
+        elevation: maybe(elevation),
+      })
+    : map({ latitude: number(-66, 66), longitude: number(-180, 180), elevation: maybe(elevation) }),
+);
+
+/** Services of past weather and of forecasts that a lawn may name. */
+export const WEATHER_SERVICES = ['none', 'open-meteo', 'ncei'] as const;
+export const FORECAST_SERVICES = ['none', 'open-meteo', 'nws'] as const;
+
 /** A season-long lawn: location, areas, grass, soil, equipment, shelf, working days, local rules; private. */
 export const LawnSchema = map({
   kind: v.literal('lawn', 'wrong-kind:lawn'),
@@ -69,17 +95,7 @@ export const LawnSchema = map({
   feed: maybe(
     map({ key: v.pipe(v.string(), v.regex(/^[a-z0-9]{4,64}$/, 'wrong-type:4 to 64 lower-case letters and digits')) }),
   ),
-  location: map({
-    latitude: number(-66, 66),
-    longitude: number(-180, 180),
-    elevation: maybe(
-      v.pipe(
-        quantity('length'),
-        v.minValue(-430, 'out-of-range:-430 m to 5000 m'),
-        v.maxValue(5000, 'out-of-range:-430 m to 5000 m'),
-      ),
-    ),
-  }),
+  location,
   timezone: maybe(v.string()),
   grass: word(GRASSES),
   program: v.string('wrong-type:the path of a program file'),
@@ -88,12 +104,17 @@ export const LawnSchema = map({
       v.lazy((input) => (typeof input === 'string' ? v.string() : map({ id, ...ProductSchema.pipe[1].entries }))),
     ),
   ),
-  weather: map({
-    files: v.pipe(v.array(v.string()), v.minLength(1, 'wrong-type:a list of at least one file')),
-    units: maybe(word(['metric', 'us'])),
-    service: maybe(word(['none'])),
-    forecast: maybe(word(['none'])),
-  }),
+  weather: v.optional(
+    map({
+      files: maybe(v.pipe(v.array(v.string()), v.minLength(1, 'wrong-type:a list of at least one file'))),
+      units: maybe(word(['metric', 'us'])),
+      service: maybe(word(WEATHER_SERVICES)),
+      forecast: maybe(word(FORECAST_SERVICES)),
+      /** A GHCN-Daily station, for ncei; the nearest that serves when left out. */
+      station: maybe(v.pipe(v.string(), v.regex(/^[A-Z0-9]{11}$/, 'wrong-type:a station such as USW00014821'))),
+    }),
+    {},
+  ),
   display: maybe(
     map({
       units: maybe(word(['us', 'metric'])),
@@ -103,9 +124,18 @@ export const LawnSchema = map({
   ),
   soil: maybe(
     map({
-      texture: maybe(id),
+      texture: maybe(word(TEXTURES)),
       tests: maybe(v.array(map({ date: day, pH: maybe(number(2, 12)) }))),
     }),
+  ),
+  thermometer: maybe(
+    v.array(
+      map({
+        date: day,
+        depth: v.pipe(above0('length'), v.minValue(0.05 - 1e-9, 'soil-depth'), v.maxValue(0.5 + 1e-9, 'soil-depth')),
+        reads: quantity('temperature'),
+      }),
+    ),
   ),
   facts: maybe(byId(v.boolean())),
   areas: v.pipe(
@@ -132,5 +162,15 @@ export const LawnSchema = map({
     ),
   ),
 });
-export type Lawn = v.InferOutput<typeof LawnSchema>;
+type WrittenLawn = v.InferOutput<typeof LawnSchema>;
+
+/** A place on the ground: degrees, north and east positive; height above the sea [m]. */
+export interface Coordinates {
+  readonly latitude: number;
+  readonly longitude: number;
+  readonly elevation?: number;
+}
+
+/** A lawn whose place is known, be it written as coordinates or as a ZIP code. */
+export type Lawn = Omit<WrittenLawn, 'location'> & { readonly location: Coordinates };
 export type LocalRule = NonNullable<Lawn['localRules']>[number];

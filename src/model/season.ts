@@ -23,6 +23,8 @@ export interface Season {
     readonly observedThrough: string | null;
     readonly forecastThrough: string | null;
     readonly traces: number;
+    /** Whether the years ahead were made by a generator, for want of past ones. */
+    readonly generated: boolean;
     readonly sources: readonly string[];
   };
   readonly now: readonly string[];
@@ -149,5 +151,11 @@ export interface Signals {
   readonly start: string;
   readonly soil5C: readonly (number | null)[];
   readonly airMeanC: readonly (number | null)[];
+  /** Where the weather of the season's days comes from, in runs of days. */
+  readonly provenance: readonly {
+    readonly from: string;
+    readonly to: string;
+    readonly kind: 'observed' | 'filled' | 'forecast' | 'past-year' | 'generated';
+  }[];
   readonly usual: { readonly soil5C: readonly (number | null)[]; readonly airMeanC: readonly (number | null)[] };
 }

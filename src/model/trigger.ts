@@ -1,19 +1,8 @@
 import * as v from 'valibot';
 import type { MonthDay } from '../base/day.ts';
 import type { Celsius, Days, Metres } from '../base/units.ts';
-import {
-  id,
-  keysOf,
-  map,
-  maybe,
-  monthDay,
-  number,
-  positive,
-  quantity,
-  scaledTemperature,
-  source,
-  word,
-} from './fields.ts';
+import { id, keysOf, map, maybe, monthDay, positive, quantity, source, word } from './fields.ts';
+import { type HeatRule, heat, heatFields, soilDepth } from './heat.ts';
 
 /** Which way a temperature has to cross a threshold. */
 export type Direction = 'rises' | 'falls';
@@ -26,17 +15,6 @@ export interface Crossing {
   readonly holds: Days;
   /** The day to begin looking; the season's start when left out. */
   readonly from?: MonthDay;
-}
-
-export type DegreeDayMethod = 'average' | 'average-clamped' | 'modified' | 'single-sine';
-
-/** How heat adds up: thresholds in °C, the sum in °C·d. */
-export interface HeatRule {
-  readonly base: Celsius;
-  readonly upper?: Celsius;
-  readonly method: DegreeDayMethod;
-  /** The sum that has to be reached [°C·d]. */
-  readonly reaches: number;
 }
 
 /** A rule that gives a day, or none, in one run of weather. */
@@ -92,12 +70,6 @@ const directed = <T extends { risesTo?: Celsius; fallsTo?: Celsius }>() =>
     },
   );
 
-const soilDepth = v.pipe(
-  positive('length'),
-  v.minValue(0.05 - 1e-9, 'soil-depth'),
-  v.maxValue(0.5 + 1e-9, 'soil-depth'),
-);
-
 const soil = v.pipe(
   map({ depth: soilDepth, ...crossingFields }),
   directed(),
@@ -109,26 +81,6 @@ const air = v.pipe(
   directed(),
   v.transform((value) => ({ kind: 'air' as const, ...value })),
 );
-
-const heatFields = {
-  base: scaledTemperature,
-  upper: maybe(quantity('temperature')),
-  method: maybe(word(['average', 'average-clamped', 'modified', 'single-sine']), 'average'),
-  of: maybe(word(['air'])),
-  reaches: number(0, 20_000),
-  source: maybe(source),
-};
-
-/** `reaches` is in the base's unit × days. */
-const heat = <T extends { base: { celsius: number; degree: number }; upper?: number; reaches: number }>() =>
-  v.rawTransform<T, Omit<T, 'base'> & { base: Celsius }>(({ dataset, addIssue, NEVER }) => {
-    const { base, reaches, ...rest } = dataset.value;
-    if (rest.upper !== undefined && rest.upper <= base.celsius) {
-      addIssue({ message: 'degree-days-upper', path: undefined as never });
-      return NEVER;
-    }
-    return { ...rest, base: base.celsius, reaches: reaches * base.degree } as Omit<T, 'base'> & { base: Celsius };
-  });
 
 const degreeDays = v.pipe(
   map({ ...heatFields, from: monthDay }),

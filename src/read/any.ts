@@ -1,5 +1,5 @@
 import type { Problem } from '../base/problem.ts';
-import { readJournal, readLawn, readProducts } from './lawn.ts';
+import { readJournal, readLawn, readProducts, type ZipLookup } from './lawn.ts';
 import { readProgram } from './program.ts';
 import { LIMIT } from './validate.ts';
 import { readWeather } from './weather.ts';
@@ -10,7 +10,7 @@ export type FileKind = 'program' | 'products' | 'lawn' | 'journal' | 'weather';
 
 /** What a file is: by its ending, then by its `kind`; a list is a journal. Null where it says no kind that is known. */
 export function kindOf(text: string, name: string): FileKind | null {
-  if (/\.csv$/i.test(name)) return 'weather';
+  if (/\.(csv|dly|txt)$/i.test(name)) return 'weather';
   // Only a journal may be longer; what is too long is not taken apart to learn its kind.
   if (text.length > LIMIT.small) return /^\s*(#.*\s+)*[-[]/.test(text.slice(0, 4096)) ? 'journal' : null;
   const { data } = readYaml(text, name);
@@ -20,11 +20,11 @@ export function kindOf(text: string, name: string): FileKind | null {
 }
 
 /** The problems of one file by itself, read as its kind; where it says none, as a lawn, the kind most people write. */
-export function problemsOf(text: string, name: string, kind: FileKind | null): readonly Problem[] {
+export function problemsOf(text: string, name: string, kind: FileKind | null, zips?: ZipLookup): readonly Problem[] {
   const readers = {
     program: readProgram,
     products: readProducts,
-    lawn: readLawn,
+    lawn: (text: string, name: string) => readLawn(text, name, zips),
     journal: readJournal,
     weather: readWeather,
   };

@@ -1,18 +1,23 @@
+import type * as v from 'valibot';
 import { type Problem, problem } from '../base/problem.ts';
 import { nearestWord } from '../base/quantity.ts';
 import { isZone } from '../base/zone.ts';
 import { type Journal, JournalSchema } from '../model/journal.ts';
-import { type Lawn, LawnSchema } from '../model/lawn.ts';
+import { type Coordinates, type Lawn, LawnSchema } from '../model/lawn.ts';
 import { type ProductsFile, ProductsSchema } from '../model/product.ts';
 import { LIMIT, type Parsed, readAs } from './validate.ts';
+
+/** Finds the middle of a ZIP code's area; null for one that is not known. */
+export type ZipLookup = (zip: string) => Pick<Coordinates, 'latitude' | 'longitude'> | null;
 
 /**
  * Reads a lawn file.
  *
+ * @param zips Finds the place of a ZIP code, for a lawn that says no other.
  * @returns The lawn where nothing is wrong, and every problem with its place.
  * @example readLawn('kind: lawn\n…', 'lawn.yaml').value?.areas
  */
-export function readLawn(text: string, name: string): Parsed<Lawn> {
+export function readLawn(text: string, name: string, zips?: ZipLookup): Parsed<Lawn> {
   const parsed = readAs(LawnSchema, text, name, 'lawn');
   const problems: Problem[] = [...parsed.problems];
   const zone = (parsed.data as { timezone?: unknown } | undefined)?.timezone;
@@ -28,7 +33,26 @@ export function readLawn(text: string, name: string): Parsed<Lawn> {
     );
   }
   const { value, ...rest } = parsed;
-  return { ...rest, problems, ...(value && problems.every(({ severity }) => severity !== 'error') && { value }) };
+  const location = value && placeOf(value.location, zips);
+  if (location && 'code' in location)
+    problems.push(problem(location.code, { zip: location.zip }, parsed.place(['location', 'zip'])));
+  const fine = problems.every(({ severity }) => severity !== 'error');
+  if (!value || !location || 'code' in location || !fine) return { ...rest, problems };
+  return { ...rest, problems, value: { ...value, location } };
+}
+
+type Written = v.InferOutput<typeof LawnSchema>['location'];
+
+/** The coordinates of a lawn, or why its ZIP code gives none. */
+function placeOf(
+  written: Written,
+  zips: ZipLookup | undefined,
+): Coordinates | { readonly code: 'zip-unknown' | 'zip-no-table'; readonly zip: string } {
+  if (!('zip' in written)) return written;
+  const { zip, ...rest } = written;
+  if (!zips) return { code: 'zip-no-table', zip };
+  const found = zips(zip.slice(0, 5));
+  return found ? { ...rest, ...found } : { code: 'zip-unknown', zip };
 }
 
 /** Reads a products file. @example readProducts('kind: products\n…', 'products.yaml').value?.products */

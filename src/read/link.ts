@@ -87,7 +87,7 @@ export function link(
       for (const [id, product] of Object.entries(file?.products ?? {})) products.set(id, { ...product, id });
     }
   }
-  const files = instead.weather ?? lawn.weather.files;
+  const files = instead.weather ?? lawn.weather.files ?? [];
   const weather = files.flatMap((ref, i) => {
     const path = instead.weather ? null : ['weather', 'files', i];
     return follow(ref, path, ({ text, name }) => readWeather(text, name, lawn.weather.units)) ?? [];

@@ -46,6 +46,14 @@ function stepProblems({ data, place }: Parsed<Program>): Problem[] {
       if (inOpens && (kind === 'soil' || kind === 'air') && 'falls-to' in value && !('from' in value)) {
         problems.push(problem('trigger-from', { found: String(kind) }, place(path, 'key')));
       }
+      if (
+        kind === 'degree-days' &&
+        typeof value['derived-with'] === 'string' &&
+        value['derived-with'] !== (value.method ?? 'average')
+      ) {
+        const args = { method: String(value.method ?? 'average'), derived: value['derived-with'] };
+        problems.push(problem('method-mismatch', args, place([...path, 'derived-with'])));
+      }
       if (kind !== 'after') return;
       if (inOpens && value.opening === true)
         problems.push(problem('trigger-opening', { found: 'opening' }, place([...path, 'opening'], 'key')));

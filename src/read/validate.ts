@@ -110,6 +110,8 @@ function toProblem(issue: v.BaseIssue<unknown>, place: YamlFile['place'], data: 
     case 'trigger-direction':
     case 'trigger-after':
     case 'degree-days-upper':
+    case 'degree-days-cutoff':
+    case 'degree-days-soil':
     case 'soil-depth':
       return problem(code, { found: named(valueAt(data, path)) }, here);
     case 'area-corners':

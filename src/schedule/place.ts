@@ -1,6 +1,8 @@
 import { type Dose, doseOf, nutrientsOf } from '../amounts/product.ts';
 import { type Day, parseDay } from '../base/day.ts';
-import { type Climate, STALE, type Trace } from '../climate/traces.ts';
+import { STALE } from '../climate/known-weather.ts';
+import type { Trace } from '../climate/trace.ts';
+import type { Climate } from '../climate/traces.ts';
 import type { Journal } from '../model/journal.ts';
 import type { Lawn } from '../model/lawn.ts';
 import type { Product } from '../model/product.ts';
@@ -142,7 +144,8 @@ function placeStep(
     return { ...base, dueSince, status: statusOn(pin.date), choice, pinned: true };
   }
   if (chance < LEAST_CHANCE) return { ...base, status: statusOn(null) };
-  const earliest = asOf - climate.observedThrough > STALE ? asOf + UNSEEN_DAYS : asOf;
+  const seen = climate.observedThrough;
+  const earliest = seen !== null && asOf - seen > STALE ? asOf + UNSEEN_DAYS : asOf;
   const forbidden = forbiddenBy({
     lawn,
     program: ground.program,

@@ -65,6 +65,9 @@ export function planSeason(input: PlanInput): {
     history,
     forecast,
     site,
+    position: { longitude: lawn.location.longitude, elevationM: lawn.location.elevation ?? null },
+    texture: lawn.soil?.texture,
+    readings: lawn.thermometer?.map(({ date, depth, reads }) => ({ day: date, depth, value: reads })),
     asOf,
     from: seasons[0].start,
     to,
@@ -87,7 +90,7 @@ export function planSeason(input: PlanInput): {
   const inTime = [...placed].sort((a, b) => dayOf(a) - dayOf(b));
   const applications = inTime.map((one) => applicationOf(one, writing));
 
-  const today = todayOf(climate, seasons[0], southern, display, en);
+  const today = todayOf(climate, seasons[0], asOf, southern, display, en);
   const shopping = shoppingFor(applications, products, lawn, journal, asOf, display);
   const first = placed.filter(({ season }) => season === seasons[0]);
   const limits = limitsOf(first, ground, areas);
@@ -110,9 +113,10 @@ export function planSeason(input: PlanInput): {
     display: { units, language, currency },
     season: { year: seasons[0].year, start: formatDay(seasons[0].start), end: formatDay(seasons[0].end) },
     weather: {
-      observedThrough: formatDay(climate.observedThrough),
+      observedThrough: climate.observedThrough === null ? null : formatDay(climate.observedThrough),
       forecastThrough: climate.forecastThrough === null ? null : formatDay(climate.forecastThrough),
       traces: climate.traces.length,
+      generated: climate.provenance(to) === 'generated',
       sources: [observed, ...history, forecast].flatMap((series) => (series ? [series.source] : [])),
     },
     now: whatNow({

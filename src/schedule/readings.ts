@@ -2,8 +2,9 @@ import { civil, type Day, latestOnOrBefore } from '../base/day.ts';
 import type { Display } from '../base/display.ts';
 import { quantile } from '../base/quantile.ts';
 import { trailingMean } from '../base/series.ts';
-import { airMean, type Trace } from '../climate/traces.ts';
-import type { HeatRule, Trigger } from '../model/trigger.ts';
+import { airMean, type Trace } from '../climate/trace.ts';
+import type { HeatRule } from '../model/heat.ts';
+import type { Trigger } from '../model/trigger.ts';
 import type { Ground, PlacedStep } from './place.ts';
 import { heatOn } from './triggers.ts';
 import type { Words } from './words/en.ts';
@@ -51,10 +52,10 @@ export function readingOf(
   words: Words,
 ): string | null {
   const day = climate.observedThrough;
+  if (day === null) return null;
   const value = valueOn(trigger, day);
-  const [trace] = climate.traces;
-  if (!value || !trace || day < season.start || asOf < season.start) return null;
-  const now = value(trace);
+  if (!value || day < season.start || asOf < season.start) return null;
+  const now = value(climate.modelled);
   if (Number.isNaN(now)) return null;
   const usual = median(climate.past(season.start, season.end), value);
   const print = trigger.kind === 'degree-days' ? display.heat : display.temperature;

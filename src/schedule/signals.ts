@@ -1,7 +1,8 @@
 import { type Day, formatDay, latestOnOrBefore } from '../base/day.ts';
 import type { Display } from '../base/display.ts';
 import { at, type DailySeries } from '../base/series.ts';
-import { airMean, type Climate, type Trace } from '../climate/traces.ts';
+import { airMean, type Trace } from '../climate/trace.ts';
+import type { Climate } from '../climate/traces.ts';
 import type { Signals, Today } from '../model/season.ts';
 import { heatBetween, median } from './readings.ts';
 import type { SeasonYear } from './season-year.ts';
@@ -18,12 +19,13 @@ const [SHALLOW, DEEP] = [0.05, 0.1];
 export function todayOf(
   climate: Climate,
   season: SeasonYear,
+  asOf: Day,
   southern: boolean,
   display: Display,
   words: Words,
 ): Today {
-  const day = climate.observedThrough;
-  const [trace] = climate.traces;
+  const seen = climate.observedThrough;
+  const day = seen ?? asOf;
   const past = climate.past(season.start, season.end);
   const from = latestOnOrBefore({ month: southern ? 7 : 1, day: 1 }, day);
   const values = {
@@ -31,7 +33,7 @@ export function todayOf(
     soil10C: (one: Trace) => at(one.soil(DEEP), day),
     degreeDays10C: (one: Trace) => heatBetween(one, HEAT, from, day),
   };
-  const now = (reading: (one: Trace) => number) => tenth(trace ? reading(trace) : null);
+  const now = (reading: (one: Trace) => number) => tenth(seen === null ? null : reading(climate.modelled));
   const usual = (reading: (one: Trace) => number) => tenth(median(past, reading));
   const today = { soil5C: now(values.soil5C), soil10C: now(values.soil10C), degreeDays10C: now(values.degreeDays10C) };
   const usually = {
@@ -41,20 +43,19 @@ export function todayOf(
   };
   const line = (what: string, key: keyof typeof today, print: (value: number) => string) => {
     const [value, other] = [today[key], usually[key]];
-    return value === null
-      ? []
-      : [words.valueToday(what, print(value), other === null ? null : print(other), display.shortDay(day))];
+    if (value === null) return other === null ? [] : [words.usualToday(what, print(other), display.shortDay(day))];
+    return [words.valueToday(what, print(value), other === null ? null : print(other), display.shortDay(day))];
   };
   return {
-    date: formatDay(day),
+    date: seen === null ? null : formatDay(seen),
     ...today,
     usual: usually,
     title:
-      today.soil5C === null
+      today.soil5C === null && usually.soil5C === null
         ? words.noSoil
         : words.soilTitle(
             display.soilDepth(SHALLOW),
-            display.temperature(today.soil5C),
+            today.soil5C === null ? null : display.temperature(today.soil5C),
             usually.soil5C === null ? null : display.temperature(usually.soil5C),
           ),
     lines: [
@@ -71,12 +72,10 @@ export function todayOf(
 
 /** Daily soil and air of the season: observed as far as that goes, usual for all of it. */
 export function signalsOf(climate: Climate, season: SeasonYear): Signals {
-  const [trace] = climate.traces;
   const past = climate.past(season.start, season.end);
+  const through = Math.min(climate.observedThrough ?? season.start - 1, season.end);
   const observed = (seriesOf: (one: Trace) => DailySeries) =>
-    days(season.start, Math.min(climate.observedThrough, season.end)).map((day) =>
-      tenth(trace ? at(seriesOf(trace), day) : null),
-    );
+    days(season.start, through).map((day) => tenth(at(seriesOf(climate.modelled), day)));
   const usual = (seriesOf: (one: Trace) => DailySeries) => {
     const all = past.map(seriesOf);
     return days(season.start, season.end).map((day) =>
@@ -88,8 +87,20 @@ export function signalsOf(climate: Climate, season: SeasonYear): Signals {
     start: formatDay(season.start),
     soil5C: observed(soil),
     airMeanC: observed(airMean),
+    provenance: provenanceRuns(climate, season),
     usual: { soil5C: usual(soil), airMeanC: usual(airMean) },
   };
+}
+
+/** Where the weather of a season's days comes from, as runs of days of one kind. */
+function provenanceRuns({ provenance }: Climate, { start, end }: SeasonYear): Signals['provenance'] {
+  const runs: { from: string; to: string; kind: ReturnType<Climate['provenance']> }[] = [];
+  for (let day = start; day <= end; day++) {
+    const [kind, last] = [provenance(day), runs.at(-1)];
+    if (last?.kind === kind) last.to = formatDay(day);
+    else runs.push({ from: formatDay(day), to: formatDay(day), kind });
+  }
+  return runs;
 }
 
 const days = (from: Day, to: Day): Day[] => Array.from({ length: Math.max(0, to - from + 1) }, (_, i) => from + i);

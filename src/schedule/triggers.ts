@@ -1,8 +1,9 @@
 import { type Day, firstOnOrAfter, latestOnOrBefore, type MonthDay } from '../base/day.ts';
 import { at, type DailySeries, endOf, trailingMean } from '../base/series.ts';
 import { degreeDays } from '../climate/degree-days.ts';
-import { airMean, type Trace } from '../climate/traces.ts';
-import type { Crossing, HeatRule, Trigger, TriggerOf } from '../model/trigger.ts';
+import { airMean, type Trace } from '../climate/trace.ts';
+import type { HeatRule } from '../model/heat.ts';
+import type { Crossing, Trigger, TriggerOf } from '../model/trigger.ts';
 import type { SeasonYear } from './season-year.ts';
 
 /** What a trigger is resolved in. */
@@ -104,9 +105,17 @@ export function reached(trace: Trace, rule: HeatRule, from: Day, to: Day): Day |
   return null;
 }
 
-/** Degree days of one day of a trace [°C·d]. */
-export const heatOn = (trace: Trace, rule: Omit<HeatRule, 'reaches'>, day: Day): number =>
-  degreeDays(
-    { tmin: at(trace.tmin, day), tmax: at(trace.tmax, day) },
-    { lower: rule.base, method: rule.method, ...(rule.upper !== undefined && { upper: rule.upper }) },
-  );
+/** Degree days of one day of a trace [°C·d]: of the air's extremes, or of the soil's daily mean. */
+export function heatOn(trace: Trace, rule: Omit<HeatRule, 'reaches'>, day: Day): number {
+  const { base: lower, upper, method, cutoff, of, depth } = rule;
+  const thresholds = { lower, method, ...(upper !== undefined && { upper }), ...(cutoff && { cutoff }) };
+  if (of === 'soil') {
+    const mean = at(trace.soil(depth ?? SHALLOW), day);
+    return degreeDays({ tmin: mean, tmax: mean }, thresholds);
+  }
+  const extremes = { tmin: at(trace.tmin, day), tmax: at(trace.tmax, day), nextTmin: at(trace.tmin, day + 1) };
+  return degreeDays(extremes, thresholds);
+}
+
+/** The depth of soil heat where a rule names none [m]. */
+const SHALLOW = 0.05;

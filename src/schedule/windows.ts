@@ -1,6 +1,6 @@
 import { type Day, formatDay } from '../base/day.ts';
 import { quantile } from '../base/quantile.ts';
-import type { Trace } from '../climate/traces.ts';
+import type { Trace } from '../climate/trace.ts';
 import type { Step } from '../model/program.ts';
 import type { Spread } from '../model/season.ts';
 import type { SeasonYear } from './season-year.ts';

@@ -5,6 +5,7 @@ import { kindOf, problemsOf } from '../read/any.ts';
 import { lookupFrom, readText } from './files.ts';
 import type { Io } from './io.ts';
 import { exitCode, printProblems } from './report-problems.ts';
+import { zipLookup } from './zips.ts';
 
 export interface CheckOptions {
   readonly json?: boolean;
@@ -27,9 +28,10 @@ function checkFile(file: string, io: Io): readonly Problem[] {
   if (source === null) return [problem('file-missing', { ref: file }, null)];
   if ('reason' in source) return [problem('file-unreadable', { ref: file, reason: source.reason }, null)];
   const kind = kindOf(source.text, source.name);
-  if (kind !== 'lawn') return problemsOf(source.text, source.name, kind);
+  if (kind !== 'lawn') return problemsOf(source.text, source.name, kind, zipLookup);
   return readAll({
     lawn: { ...source, name: path.relative(io.cwd, path.resolve(io.cwd, file)) },
     lookup: lookupFrom(io.cwd),
+    zips: zipLookup,
   }).problems;
 }

@@ -12,7 +12,9 @@ import { lookupFrom, readText, writeAll } from './files.ts';
 import type { Io } from './io.ts';
 import { ledgerPath, readLedger } from './ledger-file.ts';
 import { EXIT, exitCode, printProblems } from './report-problems.ts';
+import { keptWeather } from './weather/kept-weather.ts';
 import { type Asked, unknownStep, whichLawn } from './which-lawn.ts';
+import { zipLookup } from './zips.ts';
 
 export interface PlanOptions {
   readonly asOf?: string;
@@ -47,6 +49,8 @@ export function planCommand(words: readonly string[], options: PlanOptions, io: 
     lookup: lookupOnCommandLine(options, io),
     weather: options.weather?.map((file) => path.resolve(io.cwd, file)),
     program: options.program === undefined ? undefined : path.resolve(io.cwd, options.program),
+    zips: zipLookup,
+    service: options.weather ? undefined : keptWeather(asked, io),
     asOf: asked.asOf,
     ledger,
     revisedAt: options.asOf === undefined ? formatInstant(io.now()) : `${formatDay(asked.asOf)}T00:00:00Z`,

@@ -9,6 +9,7 @@ import { readLawn } from '../read/lawn.ts';
 import type { Source } from '../read/link.ts';
 import { readText } from './files.ts';
 import type { Io } from './io.ts';
+import { zipLookup } from './zips.ts';
 
 /** The demo lawn that comes with the package, and the as-of day that it is told for. */
 const DEMO = { file: demoFile(), asOf: '2027-04-02' } as const;
@@ -68,7 +69,7 @@ export function whichLawn(
 
 /** Today in the lawn's zone; in UTC where the lawn cannot be read. */
 function today({ text, name }: Source, io: Io): string {
-  const lawn = readLawn(text, name).value;
+  const lawn = readLawn(text, name, zipLookup).value;
   const zone = lawn ? (lawn.timezone ?? zoneAt(lawn.location.latitude, lawn.location.longitude)) : 'UTC';
   return formatDay(dayAt(io.now(), zone));
 }

@@ -106,7 +106,7 @@ describe('a changed amount', () => {
 describe('what makes a revision', () => {
   const raised = (next: Season, uid: string) => revision(feedOf(next, first.ledger, LATER).text, uid).sequence === 1;
   test.each([
-    ['the day', { date: '2027-04-10', start: '2027-04-10T12:00:00Z', end: '2027-04-10T12:20:00Z' }],
+    ['the day', { date: '2027-04-17', start: '2027-04-17T12:00:00Z', end: '2027-04-17T12:20:00Z' }],
     ['the hour', { start: '2027-04-11T13:00:00Z', end: '2027-04-11T13:20:00Z' }],
     ['the status', { status: 'open' as const }],
     ['a caution', { cautions: ['Another caution.'] }],
@@ -130,9 +130,9 @@ describe('what makes a revision', () => {
     expect(differing(first.text, next.text)).toEqual([uidOf(BARRIER, 'window')]);
   });
   test('a job that moves keeps its UID', () => {
-    const moved = { date: '2027-04-10', start: '2027-04-10T12:00:00Z', end: '2027-04-10T12:20:00Z' };
+    const moved = { date: '2027-04-17', start: '2027-04-17T12:00:00Z', end: '2027-04-17T12:20:00Z' };
     const next = feedOf(changed(season, BARRIER, moved), first.ledger, LATER);
-    expect(valueIn(eventIn(next.text, uidOf(BARRIER))!, 'DTSTART')).toBe('20270410T120000Z');
+    expect(valueIn(eventIn(next.text, uidOf(BARRIER))!, 'DTSTART')).toBe('20270417T120000Z');
   });
   test('the words of an event are of its last revision', () => {
     const next = feedOf(changed(season, BARRIER, { why: ['Another reason.'] }), first.ledger, LATER);

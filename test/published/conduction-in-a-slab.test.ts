@@ -9,7 +9,8 @@
  * and there for the amplitude only: the closed bottom slows the wave from below.
  */
 import { describe, expect, test } from 'vitest';
-import { type Column, conduct, NODES, temperatureAt, uniform } from '../../src/climate/conduction.ts';
+import { type Column, conduction, NODES, temperaturesAt, uniform } from '../../src/climate/conduction.ts';
+import { BY_CLIMATE } from '../../src/climate/soil-parameters.ts';
 import { dampingDepth } from '../../src/index.ts';
 
 const YEAR = 365;
@@ -18,15 +19,16 @@ const DIFFUSIVITY = 0.034;
 const THICKNESS = 2.625;
 const d = dampingDepth(DIFFUSIVITY, YEAR);
 /** Surface: mean 12 °C, amplitude 10 K; the soil then never freezes, where the model would damp it. */
+const conduct = conduction(BY_CLIMATE.D, BY_CLIMATE.h);
 const MEAN = 12;
 const AMPLITUDE = 10;
 
 /** The last of eight years. */
 const lastYear: Column[] = [];
-let column = uniform(5);
+const column = uniform(5);
 for (let day = 0; day < 8 * YEAR; day++) {
-  column = conduct(column, MEAN + AMPLITUDE * Math.sin(OMEGA * day));
-  if (day >= 7 * YEAR) lastYear.push(column);
+  conduct(column, MEAN + AMPLITUDE * Math.sin(OMEGA * day));
+  if (day >= 7 * YEAR) lastYear.push(column.slice());
 }
 
 /** Mean, amplitude and lag behind the surface [d] of the year's wave. */
@@ -80,7 +82,7 @@ describe('at the nodes', () => {
 
 test('between the nodes the amplitude falls and the lag grows, too', () => {
   const waves = [0.05, 0.075, 0.1, 0.15, 0.2, 0.25, 0.35, 0.5].map((depth) =>
-    waveOf((state) => temperatureAt(state, depth)),
+    waveOf((state) => temperaturesAt(state, depth, BY_CLIMATE.kf)[0] as number),
   );
   for (const [i, wave] of waves.slice(1).entries()) {
     expect(wave.amplitude).toBeLessThan(waves[i]?.amplitude ?? Number.NaN);

@@ -5,7 +5,7 @@
  */
 import { expect, test } from 'vitest';
 import { extraterrestrialRadiation } from '../../src/climate/sun.ts';
-import { dayForcing } from '../../src/climate/surface.ts';
+import { dayForcing, placeOf } from '../../src/climate/surface.ts';
 
 /** MJ m⁻² d⁻¹ of extraterrestrial radiation per mm d⁻¹ of evaporation, FAO-56 Eq. 20. */
 const MM_PER_MJ = 0.408;
@@ -29,7 +29,7 @@ test('Example 18, Uccle, 6 July at 50.80° N: printed 41.09 MJ m⁻² d⁻¹', (
 });
 // Eq. 52 with 1/2.45 in place of the paper's rounded 0.408 (0.04 % more).
 test('Example 20, reference evapotranspiration after Hargreaves: printed 5.0 mm/d', () => {
-  const { referenceEt } = dayForcing({ latitude: 45.72, elevationM: 200, irrigated: false }, 196, 14.8, 26.6);
+  const { referenceEt } = dayForcing(placeOf({ latitude: 45.72, elevationM: 200, irrigated: false }), 196, 14.8, 26.6);
   expect(referenceEt.toFixed(1)).toBe('5.0');
   expect(Math.abs(referenceEt / 5.033 - 1)).toBeLessThan(0.0005);
 });

@@ -4,11 +4,14 @@
  * temperature; a run has no leap day. F is the surface forcing, X5 the deepest node. Four digits printed.
  */
 import { describe, expect, test } from 'vitest';
-import { temperatureAt, uniform } from '../../src/climate/conduction.ts';
-import { nextDay, type Soil, type SoilState } from '../../src/climate/soil.ts';
+import { civil } from '../../src/base/day.ts';
+import { conduction, uniform } from '../../src/climate/conduction.ts';
+import { depthSeries, run, type Soil, type SoilRun } from '../../src/climate/soil.ts';
+import { BY_CLIMATE } from '../../src/climate/soil-parameters.ts';
 import {
   dayForcing,
   ema60,
+  placeOf,
   rainRatio,
   surfaceTemperature,
   wetnessByClimate,
@@ -116,31 +119,35 @@ const BEFORE = { rain: 2, demand: 3 };
 function soilOf({ wet, latitude, elevationM }: Vector): Soil {
   const watered = wet === 'watered';
   const site = { latitude, elevationM, irrigated: watered };
-  return watered ? { site, deficit: 0, byRain: false } : { site, ...wet };
+  const model = { place: placeOf(site), parameters: BY_CLIMATE, conduct: conduction(BY_CLIMATE.D, BY_CLIMATE.h) };
+  return watered ? { ...model, deficit: 0, byRain: false } : { ...model, ...wet };
 }
 
 /** Surface forcing of the first day. */
 function firstForcing(vector: Vector): number {
-  const { site, deficit, byRain } = soilOf(vector);
-  const forcing = dayForcing(site, vector.firstDay, ...vector.air(0));
+  const { place, deficit, byRain } = soilOf(vector);
+  const forcing = dayForcing(place, vector.firstDay, ...vector.air(0));
   const ratio = rainRatio(ema60(BEFORE.rain, rainOn(0)), ema60(BEFORE.demand, forcing.referenceEt));
-  const wetness = byRain ? wetnessByRain(deficit, ratio) : wetnessByClimate(deficit);
-  return surfaceTemperature(forcing, site.irrigated ? 1 : wetness);
+  const wetness = byRain ? wetnessByRain(BY_CLIMATE, deficit, ratio) : wetnessByClimate(BY_CLIMATE, deficit);
+  return surfaceTemperature(BY_CLIMATE, forcing, place.irrigated ? 1 : wetness, 0);
 }
 
-function runOf(vector: Vector): SoilState[] {
-  let state: SoilState = { column: uniform(vector.start), ...BEFORE };
-  return Array.from({ length: vector.days }, (_, i) => {
-    const [tmin, tmax] = vector.air(i);
-    const doy = ((vector.firstDay + i - 1) % 365) + 1;
-    state = nextDay(soilOf(vector), state, doy, { tmin, tmax, precip: rainOn(i) });
-    return state;
-  });
+function runOf(vector: Vector): SoilRun {
+  const days = Array.from({ length: vector.days }, (_, i) => vector.air(i));
+  const weather = {
+    source: 'vector',
+    // A common year, and the next one too.
+    start: civil(2025, 1, 1) + vector.firstDay - 1,
+    tmin: Float64Array.from(days, ([tmin]) => tmin),
+    tmax: Float64Array.from(days, ([, tmax]) => tmax),
+    precip: Float64Array.from(days, (_, i) => rainOn(i)),
+  };
+  return run(soilOf(vector), { column: uniform(vector.start), ...BEFORE, snow: 0 }, weather);
 }
 
 describe.each(vectors)('vector $id', (vector) => {
-  const states = runOf(vector);
-  const at = (i: number, depth: number) => temperatureAt((states.at(i) as SoilState).column, depth);
+  const soil = runOf(vector);
+  const at = (i: number, depth: number) => depthSeries(soil, depth, soilOf(vector)).values.at(i) as number;
   const [F, T5, mid, last, T10, last10, X5] = vector.printed;
   test.each([
     { name: 'F on day 1', found: firstForcing(vector), printed: F },
@@ -149,7 +156,7 @@ describe.each(vectors)('vector $id', (vector) => {
     { name: '5 cm on the last day', found: at(-1, 0.05), printed: last },
     { name: '10 cm on day 1', found: at(0, 0.1), printed: T10 },
     { name: '10 cm on the last day', found: at(-1, 0.1), printed: last10 },
-    { name: 'X5 on the last day', found: (states.at(-1) as SoilState).column[4], printed: X5 },
+    { name: 'X5 on the last day', found: soil.end.column[4] as number, printed: X5 },
   ])('$name: $printed °C', ({ found, printed }) => {
     expect(Math.abs(found - printed)).toBeLessThan(1e-4);
   });

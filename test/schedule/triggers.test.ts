@@ -2,7 +2,7 @@
 import { describe, expect, test } from 'vitest';
 import { type Day, formatDay, parseDay } from '../../src/base/day.ts';
 import { type DailySeries, seriesOf } from '../../src/base/series.ts';
-import type { Trace } from '../../src/climate/traces.ts';
+import type { Trace } from '../../src/climate/trace.ts';
 import type { Program } from '../../src/model/program.ts';
 import type { Trigger } from '../../src/model/trigger.ts';
 import { readProgram } from '../../src/read/program.ts';

@@ -2,7 +2,7 @@
 import { describe, expect, test } from 'vitest';
 import { type Day, formatDay, parseDay } from '../../src/base/day.ts';
 import { seriesOf } from '../../src/base/series.ts';
-import type { Trace } from '../../src/climate/traces.ts';
+import type { Trace } from '../../src/climate/trace.ts';
 import type { Program, Step } from '../../src/model/program.ts';
 import { readProgram } from '../../src/read/program.ts';
 import { chooseDay } from '../../src/schedule/choose.ts';

@@ -1,4 +1,4 @@
-import { type Expected, error, type Found, list, meant, type Word } from './forms.ts';
+import { type Expected, error, type Found, list, meant, type Word, warning } from './forms.ts';
 
 /** Problems of files, YAML and single values. */
 export const input = {
@@ -77,6 +77,17 @@ export const input = {
       '"after" names exactly one of "step" and "opening: true", and exactly one of "wait" and "degree-days".',
   ),
   'soil-depth': error((a: Found) => `Soil temperature is modelled from 5 to 50 cm; ${a.found} is outside.`),
+  'degree-days-cutoff': error(
+    (_: Found) => 'A "cutoff" belongs to the sine and triangle methods; the averages have none.',
+  ),
+  'degree-days-soil': error(
+    (_: Found) =>
+      'Degree days of the soil are summed from its daily means: "of: soil" with the method "average". A "depth" belongs to the soil alone.',
+  ),
+  'method-mismatch': warning(
+    (a: { method: string; derived: string }) =>
+      `The sum was derived with ${a.derived}, the step sums with ${a.method}: a threshold holds only with the method it was derived with. Take that one, or say why not in a comment.`,
+  ),
   'degree-days-upper': error((a: Found) => `The upper threshold has to lie above the base; found ${a.found}.`),
   'apply-one-of': error(
     (a: { found: string; allowed: readonly string[] }) =>

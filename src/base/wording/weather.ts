@@ -1,5 +1,15 @@
 import { type Expected, error, type Found, note, type When, warning } from './forms.ts';
 
+interface Reference {
+  readonly place: string;
+  readonly origin: string;
+  readonly km: number;
+  readonly heightM: number | null;
+}
+
+const away = ({ km, heightM }: Reference): string =>
+  `${km} km away${heightM === null ? '' : ` and ${Math.abs(heightM)} m ${heightM < 0 ? 'higher' : 'lower'} than the lawn`}`;
+
 /** Problems of weather. */
 export const weather = {
   // Weather
@@ -55,5 +65,37 @@ export const weather = {
   'weather-ends-early': warning(
     (a: { last: string; days: number }) =>
       `The observed weather ends on ${a.last}, ${a.days} days before the as-of day; from there past years stand in, and nothing is chosen within 5 days.`,
+  ),
+  'climate-near': note(
+    (a: Reference) =>
+      `The usual weather is that of ${a.place} (${a.origin}), ${away(a)}. Add a weather file or a service for dates of this place and year.`,
+  ),
+  'climate-far': warning(
+    (a: Reference) =>
+      `The usual weather is that of ${a.place} (${a.origin}), ${away(a)}: dates can be off by a week and more. Add a weather file from nearby.`,
+  ),
+  'climate-too-far': error(
+    (a: Reference) =>
+      `The nearest place whose usual weather is known is ${a.place}, ${away(a)}; beyond 400 km none can stand in. Add a weather file: see "weather.files" in the lawn file.`,
+  ),
+  'reading-doubted': warning(
+    (a: { date: string; reads: string; modelled: string; sds: number }) =>
+      `The thermometer's ${a.reads} on ${a.date} is ${a.sds} standard deviations from the ${a.modelled} of the model: more likely a slip than news. It is not used; check depth, scale and date.`,
+  ),
+  'weather-unseen': error(
+    (_: object) =>
+      'No weather was observed for this lawn. Name files under "weather.files", or fetch some: soilclock weather fetch',
+  ),
+  'weather-stuck': warning(
+    (a: { from: string; days: number }) =>
+      `The same minimum and maximum stand on ${a.days} days from ${a.from} on: a stuck sensor, or a column filled in. Empty the cells if they were not measured.`,
+  ),
+  'weather-jump': warning(
+    (a: When & { change: string }) =>
+      `${a.date}: ${a.change} from one day to the next is more than weather does. Check the two lines.`,
+  ),
+  'weather-unit-mix': warning(
+    (a: { from: string; days: number }) =>
+      `${a.days} days from ${a.from} on lie far above the usual: are they in °F in a file of °C?`,
   ),
 } as const;

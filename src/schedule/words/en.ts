@@ -1,6 +1,6 @@
 import type { Day } from '../../base/day.ts';
 import type { Display } from '../../base/display.ts';
-import type { DegreeDayMethod } from '../../model/trigger.ts';
+import type { DegreeDayMethod } from '../../model/heat.ts';
 import type { Choice } from '../choose.ts';
 import type { Forbidden } from '../rules.ts';
 import { days, HEAT_BY } from './triggers-en.ts';
@@ -136,8 +136,10 @@ export const en = {
     ]
       .filter((part) => part !== null)
       .join('; '),
-  soilTitle: (depth: string, now: string, usual: string | null) =>
-    `Soil at ${depth}: ${now}${usual === null ? '' : ` (usual ${usual})`}`,
+  soilTitle: (depth: string, now: string | null, usual: string | null) =>
+    `Soil at ${depth}: ${now ?? 'not known'}${usual === null ? '' : ` (usual ${usual})`}`,
+  usualToday: (what: string, usual: string, day: string) =>
+    `${what}, ${day}: usually ${usual}; no weather was observed.`,
   noSoil: 'Soil: no reading',
   dueNow: (name: string, day: string, amount: string) => `Due: ${name}, ${day}${amount}.`,
   openNow: (name: string, day: string | null, amount: string) =>

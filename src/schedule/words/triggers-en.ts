@@ -1,6 +1,7 @@
 import { civil, type MonthDay } from '../../base/day.ts';
 import type { Display } from '../../base/display.ts';
-import type { Crossing, DegreeDayMethod, HeatRule, Trigger } from '../../model/trigger.ts';
+import type { DegreeDayMethod, HeatRule } from '../../model/heat.ts';
+import type { Crossing, Trigger } from '../../model/trigger.ts';
 
 /** A month-day as the reader writes it. */
 const on = ({ month, day }: MonthDay, display: Display): string =>
@@ -23,6 +24,9 @@ export const HEAT_BY: Record<DegreeDayMethod, string> = {
   'average-clamped': 'by the mean of raised extremes',
   modified: 'by the mean of clamped extremes',
   'single-sine': 'by a sine through the day',
+  'double-sine': 'by a sine through each half of the day',
+  'single-triangle': 'by a triangle through the day',
+  'double-triangle': 'by a triangle through each half of the day',
 };
 
 const heat = (rule: HeatRule, display: Display): string =>
@@ -43,7 +47,7 @@ export function triggerInWords(trigger: Trigger, display: Display, stepName: (id
         display,
       );
     case 'degree-days':
-      return `the air has gathered ${heat(trigger, display)} since ${on(trigger.from, display)}`;
+      return `the ${trigger.of === 'soil' ? 'soil' : 'air'} has gathered ${heat(trigger, display)} since ${on(trigger.from, display)}`;
     case 'after': {
       const base = trigger.step === undefined ? 'the window opened' : `"${stepName(trigger.step)}"`;
       const wait = trigger.heat ? heat(trigger.heat, display) : trigger.wait === 0 ? '' : days(trigger.wait ?? 0);

@@ -1,0 +1,84 @@
+/**
+ * Measures the soil model against stations: `npm run accuracy -- DATA [--json] [--fit]`.
+ *
+ *   1  read the stations                               stations.ts
+ *   2  predict: model as shipped, recipe, 5-day air    predict.ts
+ *   3  refit without the stations scored               refits.ts, fit.ts, prepared.ts
+ *   4  score temperatures and dates                    score.ts, dates.ts
+ *   5  the lawn's thermometer                          thermometer.ts
+ *   6  print                                           report-scores.ts, report-dates.ts, report-rest.ts
+ *
+ * With --fit it only refits on all stations and prints the parameters.
+ */
+import { parseArgs } from 'node:util';
+import { siteOffset } from '../../src/climate/thermometer.ts';
+import { dateErrors } from './dates.ts';
+import { byAir, byClimate, byModel, modelled, type Predict } from './predict.ts';
+import { folds, type Refitted, refitAll, regions } from './refits.ts';
+import { dateSummaries, dateSummaryText, stationDates } from './report-dates.ts';
+import { fitText, refitText, thermometerText } from './report-rest.ts';
+import { scoreSummary, stationScores, summaries } from './report-scores.ts';
+import { scoresOf } from './score.ts';
+import { type Station, stationsIn, withRain } from './stations.ts';
+import { thermometer } from './thermometer.ts';
+
+const { values: options, positionals } = parseArgs({
+  allowPositionals: true,
+  options: { json: { type: 'boolean', default: false }, fit: { type: 'boolean', default: false } },
+});
+const [folder] = positionals;
+if (folder === undefined) {
+  process.stderr.write('Which data? npm run accuracy -- ../shared/data\n');
+  process.exit(2);
+}
+const progress = (text: string) => process.stderr.write(`${text}${process.stderr.isTTY ? '\r' : '\n'}`);
+const print = (text: string) => process.stdout.write(text);
+/** JSON names a station and an event instead of spelling them out. */
+const named = (key: string, value: unknown) =>
+  key === 'station' ? (value as Station).name : key === 'event' ? (value as { label: string }).label : value;
+
+progress('reading stations');
+const stations = stationsIn(folder);
+
+if (options.fit) {
+  progress('fitting to all stations');
+  const [fit] = await refitAll(folder, [{ label: 'all', leftOut: [] }], () => {});
+  if (fit) print(options.json ? `${JSON.stringify(fit, null, 1)}\n` : fitText(fit, stations));
+} else {
+  const jobs = [...folds(stations), ...regions(stations)];
+  const refits = await refitAll(folder, jobs, (done) => progress(`fitted ${done} of ${jobs.length}`));
+  const byFold = refits.filter(({ label }) => label.startsWith('fold') || label === 'Ireland');
+  const byRegion = refits.filter(({ label }) => !label.startsWith('fold'));
+  const unseen = (fits: readonly Refitted[]) => (station: Station) =>
+    modelled(withRain(station), fits.find(({ leftOut }) => leftOut.includes(station.id))?.parameters);
+
+  progress('scoring');
+  const ways: { name: string; predict: Predict }[] = [
+    { name: 'shipped', predict: byModel((station) => modelled(station)) },
+    { name: 'five-fold', predict: byModel(unseen(byFold)) },
+    { name: 'region out', predict: byModel(unseen(byRegion)) },
+    { name: '5-day air', predict: byAir },
+  ];
+  const recipe = { name: 'recipe', scores: scoresOf(stations, byClimate) };
+  const scored = ways.map(({ name, predict }) => ({ name, scores: scoresOf(stations, predict) }));
+  const dated = ways.map(({ name, predict }) => ({ name, errors: dateErrors(stations, predict) }));
+  const readings = [
+    { name: 'shipped', results: thermometer(stations, (station) => modelled(station), siteOffset) },
+    { name: 'five-fold', results: thermometer(stations, unseen(byFold), siteOffset) },
+  ];
+  const all = [...scored, recipe];
+  if (options.json) {
+    const data = {
+      scores: all,
+      summaries: summaries(all),
+      dates: dated,
+      dateSummaries: dateSummaries(dated),
+      refits,
+      thermometer: readings,
+    };
+    print(`${JSON.stringify(data, named, 1)}\n`);
+  } else {
+    print(stationScores(scored) + stationDates(dated) + scoreSummary(all) + dateSummaryText(dated));
+    print(refitText(scored, byFold, byRegion) + thermometerText(readings));
+  }
+}
