@@ -2,6 +2,7 @@
 import { type DailySeries, endOf, seriesOf, trailingMean } from '../../src/base/series.ts';
 import { depthSeries, type Soil, type SoilRun, soilOf, soilUnder } from '../../src/climate/soil.ts';
 import { BY_CLIMATE, type SoilParameters } from '../../src/climate/soil-parameters.ts';
+import { elevenDayMean } from './other-models.ts';
 import type { Depth, Station } from './stations.ts';
 
 /** Soil temperature of a station by one way [°C]. */
@@ -42,3 +43,7 @@ export const byClimate: Predict = (station, depth) => {
 
 /** What people use without a model: the mean of the last five days' air. */
 export const byAir: Predict = ({ air }) => seriesOf(air.start, endOf(air), (day) => trailingMean(air, day, 5));
+
+/** The eleven-day weighted mean of others. */
+export const byElevenDays: Predict = ({ air }) =>
+  seriesOf(air.start, endOf(air), (day) => elevenDayMean(air.values, day - air.start));

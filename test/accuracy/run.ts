@@ -13,7 +13,7 @@
 import { parseArgs } from 'node:util';
 import { siteOffset } from '../../src/climate/thermometer.ts';
 import { dateErrors } from './dates.ts';
-import { byAir, byClimate, byModel, modelled, type Predict } from './predict.ts';
+import { byAir, byClimate, byElevenDays, byModel, modelled, type Predict } from './predict.ts';
 import { folds, type Refitted, refitAll, regions } from './refits.ts';
 import { dateSummaries, dateSummaryText, stationDates } from './report-dates.ts';
 import { fitText, refitText, thermometerText } from './report-rest.ts';
@@ -66,7 +66,8 @@ if (options.fit) {
     { name: 'shipped', results: thermometer(stations, (station) => modelled(station), siteOffset) },
     { name: 'five-fold', results: thermometer(stations, unseen(byFold), siteOffset) },
   ];
-  const all = [...scored, recipe];
+  const elevenDays = { name: '11-day air', scores: scoresOf(stations, byElevenDays) };
+  const all = [...scored, elevenDays, recipe];
   if (options.json) {
     const data = {
       scores: all,
