@@ -233,6 +233,41 @@ describe('degree-days', () => {
   });
 });
 
+describe('degree-days, more ways to sum', () => {
+  const warm = traceOf(
+    () => 0,
+    (d) => (d >= day('2027-03-01') ? 20 : 0),
+  );
+  test('of the soil, from its daily means at a depth', () => {
+    expect(
+      resolved('{ degree-days: { of: soil, depth: 5 cm, base: 10 C, from: 01-01, reaches: 100 } }', { trace: warm }),
+    ).toBe('2027-03-10');
+  });
+  test('soil takes the average, air no depth', () => {
+    expect(codesOf('{ degree-days: { of: soil, method: single-sine, base: 10 C, from: 01-01, reaches: 9 } }')).toEqual([
+      'degree-days-soil',
+    ]);
+    expect(codesOf('{ degree-days: { depth: 5 cm, base: 10 C, from: 01-01, reaches: 9 } }')).toEqual([
+      'degree-days-soil',
+    ]);
+  });
+  test('a cutoff belongs to sines and triangles', () => {
+    expect(codesOf('{ degree-days: { cutoff: vertical, upper: 30 C, base: 10 C, from: 01-01, reaches: 9 } }')).toEqual([
+      'degree-days-cutoff',
+    ]);
+  });
+  test('a sum that was derived with another method is told', () => {
+    expect(codesOf('{ degree-days: { derived-with: single-sine, base: 10 C, from: 01-01, reaches: 9 } }')).toEqual([
+      'method-mismatch',
+    ]);
+    expect(codesOf('{ degree-days: { derived-with: average, base: 10 C, from: 01-01, reaches: 9 } }')).toEqual([]);
+  });
+  test('a start across New Year sums on', () => {
+    const mild = traceOf((d) => (d >= day('2026-12-29') && d <= day('2027-01-05') ? 20 : 0), undefined, 4);
+    expect(resolved('{ degree-days: { base: 10 C, from: 11-01, reaches: 50 } }', { trace: mild })).toBe('2027-01-02');
+  });
+});
+
 describe('after', () => {
   test('counts from the reference day of the step', () => {
     expect(resolved('{ after: { step: b, wait: 5 weeks } }', { reference: '2027-09-04' })).toBe('2027-10-09');
