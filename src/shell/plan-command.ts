@@ -41,7 +41,9 @@ export function planCommand(words: readonly string[], options: PlanOptions, io: 
   const earlier = readEarlier(options.compare, io);
   if ('problems' in earlier) return fail(earlier.problems);
 
-  const ledgerFile = ledgerPath(asked.file);
+  // Nobody's backup holds the demo's ledger, and its folder may not be writable: it stands beside the feed.
+  const outFolder = path.resolve(io.cwd, options.out ?? 'out/site');
+  const ledgerFile = ledgerPath(asked.isDemo ? path.join(outFolder, path.basename(asked.file)) : asked.file);
   const { ledger, problems: ledgerProblems } = readLedger(ledgerFile, io.cwd);
   if (ledgerProblems.length > 0) return fail(ledgerProblems);
   const compiled = compile({

@@ -3,10 +3,10 @@
 import { error, note, warning } from './forms.ts';
 
 /** Which service failed, and how. */
-interface Service {
+export interface Service {
   readonly service: string;
 }
-interface Failed extends Service {
+export interface Failed extends Service {
   readonly reason: string;
 }
 

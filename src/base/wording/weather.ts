@@ -1,6 +1,6 @@
 import { type Expected, error, type Found, note, type When, warning } from './forms.ts';
 
-interface Reference {
+export interface Reference {
   readonly place: string;
   readonly origin: string;
   readonly km: number;
