@@ -63,7 +63,7 @@ export function planCommand(words: readonly string[], options: PlanOptions, io: 
   if (asked.step !== undefined) return tellStep(asked.step, season, options, io, fail);
 
   const moves = earlier.season ? compareSeasons(earlier.season, season) : null;
-  const written = writes(asked, options) ? writeOut(compiled, asked, options.out ?? 'out/site', ledgerFile, io) : null;
+  const written = writes(asked, options) ? writeOut(compiled, asked, outFolder, ledgerFile, io) : null;
   if (written && 'problems' in written) return fail(written.problems);
   if (options.json) {
     io.stdout(`${JSON.stringify(moves ? { ...season, moves } : season, null, 2)}\n`);
