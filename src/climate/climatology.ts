@@ -15,6 +15,8 @@ export interface Climatology {
   weather(from: Day, to: Day): WeatherSeries;
   /** Mean annual vapour pressure deficit V [kPa]. */
   readonly deficit: number;
+  /** Half the range of the usual mid-range over a year [°C]; NaN where the record holds no whole year. */
+  readonly amplitude: number;
   /** Mean rain [mm d⁻¹], NaN where none is known; and the share of days on which it is. */
   readonly rain: number;
   readonly rainKnown: number;
@@ -47,6 +49,7 @@ export function climatologyOf(weather: WeatherSeries, site: Site, asOf: Day): Cl
   const rains = days.map((day) => at(signal(weather, 'precip'), day)).filter((value) => !Number.isNaN(value));
   const value = (harmonics: Harmonics, day: Day) =>
     basis(day).reduce((sum, b, i) => sum + b * (harmonics[i] as number), 0);
+  const year = Array.from({ length: 365 }, (_, i) => value(middle, i));
   const usual = (day: Day) => {
     const [t, half] = [value(middle, day), Math.max(value(range, day), 0.5) / 2];
     return { tmin: t - half, tmax: t + half };
@@ -62,13 +65,17 @@ export function climatologyOf(weather: WeatherSeries, site: Site, asOf: Day): Cl
     deficit: days.length === 0 ? 0 : deficit / days.length,
     rain: rains.reduce((sum, one) => sum + one, 0) / rains.length,
     rainKnown: rains.length / Math.max(days.length, 1),
+    amplitude: days.length < FEW_DAYS ? Number.NaN : (Math.max(...year) - Math.min(...year)) / 2,
     years: past,
   };
 }
 
+/** Fewer days than this make no year. */
+const FEW_DAYS = 300;
+
 /** Least squares of the two-harmonic year, by the normal equations. Few days give just their mean. */
 function fitYear(days: readonly Day[], reading: (day: Day) => number): Harmonics {
-  if (days.length < 300) {
+  if (days.length < FEW_DAYS) {
     const mean = days.reduce((sum, day) => sum + reading(day), 0) / Math.max(days.length, 1);
     return [mean, 0, 0, 0, 0];
   }

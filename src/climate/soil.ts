@@ -4,7 +4,14 @@ import type { Metres } from '../base/units.ts';
 import type { WeatherSeries } from '../model/weather.ts';
 import type { Climatology } from './climatology.ts';
 import { type Column, type Conduct, conduction, NODES, temperaturesAt, uniform } from './conduction.ts';
-import { BY_CLIMATE, BY_RAIN, type SoilParameters, TEXTURE_FACTORS, type Texture } from './soil-parameters.ts';
+import {
+  BY_CLIMATE,
+  BY_RAIN,
+  parametersAt,
+  type SoilParameters,
+  TEXTURE_FACTORS,
+  type Texture,
+} from './soil-parameters.ts';
 import {
   dayForcing,
   ema60,
@@ -136,7 +143,7 @@ export function soilOf(
   parameters?: SoilParameters,
 ): Soil {
   const byRain = climatology.rainKnown >= RAIN_KNOWN;
-  const p = parameters ?? (byRain ? BY_RAIN : BY_CLIMATE);
+  const p = parametersAt(parameters ?? (byRain ? BY_RAIN : BY_CLIMATE), climatology.amplitude);
   return {
     place: placeOf(site),
     deficit: climatology.deficit,

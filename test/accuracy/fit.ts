@@ -13,6 +13,7 @@ const FITTED = [
   { name: 'h', guess: 0.12, step: 0.02, low: 0.02, high: 1 },
   { name: 'kf', guess: 0.4, step: 0.15, low: 0, high: 1 },
   { name: 'wetDay', guess: 0.8, step: 0.1, low: 0.3, high: 1 },
+  { name: 'maritime', guess: 0.3, step: 0.15, low: -1, high: 1 },
   { name: 'snowCold', guess: 0.6, step: 0.2, low: 0, high: 1 },
   { name: 'snowWarm', guess: 0.6, step: 0.2, low: 0, high: 1 },
 ] as const satisfies readonly { name: keyof SoilParameters; [more: string]: unknown }[];

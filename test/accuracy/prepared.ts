@@ -4,7 +4,7 @@
  */
 import { dayOfYear } from '../../src/base/day.ts';
 import { conduction, NODES, temperaturesAt, uniform } from '../../src/climate/conduction.ts';
-import type { SoilParameters } from '../../src/climate/soil-parameters.ts';
+import { parametersAt, type SoilParameters } from '../../src/climate/soil-parameters.ts';
 import {
   type DayForcing,
   dayForcing,
@@ -74,8 +74,9 @@ export function prepare(station: Station): Prepared {
 }
 
 /** Soil columns of the whole record, five values a day. */
-export function columnsBy(p: SoilParameters, { station, spinUp, days, usualRatio }: Prepared): Float64Array {
-  const { deficit } = station.climatology;
+export function columnsBy(fitted: SoilParameters, { station, spinUp, days, usualRatio }: Prepared): Float64Array {
+  const { deficit, amplitude } = station.climatology;
+  const p = parametersAt(fitted, amplitude);
   const conduct = conduction(p.D, p.h);
   const usual = wetnessByRain(p, deficit, usualRatio);
   const year = spinUp.slice(-365);

@@ -78,7 +78,7 @@ export function dateSummaryText(ways: readonly Dated[]): string {
       `${one.way.padEnd(12)}${num(one.n, 4, 0)}${num(one.mae, 7, 1)}${num(one.median, 7, 1)}${signed(one.bias, 7, 1)}` +
       `${percent(one.within3, 6)}${percent(one.within7, 6)}${num(one.onlyMeasured, 6, 0)}${num(one.onlyPredicted, 6, 0)}`,
   );
-  return `${heading('b. Dates in sum: error in days')}set                event    held   way            n   mean median   mean  <=3 d <=7 d     only one has it
+  return `${heading('b. Dates in sum: error in days')}set                event    held   way            n   mean median   mean  <=3 d <=7 d  only one has
                                                   error  error   bias     %     %  soil  pred.${lines.join('\n')}
 `;
 }

@@ -8,7 +8,7 @@ import { REGIONS, type Station, withRain } from './stations.ts';
 import { heading, num, signed } from './tables.ts';
 import type { ThermometerResult } from './thermometer.ts';
 
-const NAMES = ['c0', 'w', 'cR', 'aV', 'aP', 'D', 'h', 'kf', 'wetDay', 'snowCold', 'snowWarm'] as const;
+const NAMES = ['c0', 'w', 'cR', 'aV', 'aP', 'D', 'h', 'kf', 'wetDay', 'maritime', 'snowCold', 'snowWarm'] as const;
 const numbers = (p: SoilParameters) =>
   NAMES.map((name) => num(p[name], name === 'D' || name === 'h' ? 7 : 6, 3)).join('');
 const header = NAMES.map((name) => name.slice(0, 5).padStart(name === 'D' || name === 'h' ? 7 : 6)).join('');
@@ -47,8 +47,8 @@ export function refitText(
 left out                  n | refit shipped  pooled   bias | refit shipped  pooled   bias
 ${rows(byFold, fold).join('')}
 ${rows(byRegion, region).join('')}
-Median station, five-fold: ${against(fold)}.
-Median station, its region left out: ${against(region)}.
+Median, five-fold: ${against(fold)}.
+Median, region left out: ${against(region)}.
 Phoenix Park weighs as much as eight stations and is in every fit but its own, which scores it.
 Refits count rain wherever it is known; as shipped, two stations with too little run by climate.
 ${Object.entries(REGIONS)

@@ -33,9 +33,11 @@ if (folder === undefined) {
 }
 const progress = (text: string) => process.stderr.write(`${text}${process.stderr.isTTY ? '\r' : '\n'}`);
 const print = (text: string) => process.stdout.write(text);
+type Named = { readonly label: string; readonly hold?: number };
+const eventName = ({ label, hold }: Named) => (hold === undefined ? label : `${label}, held ${hold} d`);
 /** JSON names a station and an event instead of spelling them out. */
 const named = (key: string, value: unknown) =>
-  key === 'station' ? (value as Station).name : key === 'event' ? (value as { label: string }).label : value;
+  key === 'station' ? (value as Station).name : key === 'event' ? eventName(value as Named) : value;
 
 progress('reading stations');
 const stations = stationsIn(folder);

@@ -6,7 +6,7 @@ export const num = (value: number, width: number, decimals: number): string =>
 
 /** The same with its sign. */
 export const signed = (value: number, width: number, decimals: number): string => {
-  const text = value.toFixed(decimals);
+  const text = value.toFixed(decimals).replace(/^-(?=[0.]+$)/, '');
   return (Number.isFinite(value) ? `${Number(text) > 0 ? '+' : ''}${text}` : '-').padStart(width);
 };
 
