@@ -130,6 +130,7 @@ function planLinked({ lawn, program, products, journal, weather }: Linked, { asO
     observed,
     history,
     forecast: service?.forecast ?? null,
+    ofFiles: weather.length > 0,
     previous: jobs ?? [],
     asOf,
   });

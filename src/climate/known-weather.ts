@@ -21,6 +21,8 @@ export interface WeatherInput {
   readonly site: Site;
   /** Where to look for a reference climate; the height null where it is not known. */
   readonly position: { readonly longitude: number; readonly elevationM: number | null };
+  /** Whether the lawn's own files are among the observed weather; a few days of those are a mistake, of a service not. */
+  readonly ofFiles: boolean;
   readonly asOf: Day;
   /** The first season's start. */
   readonly from: Day;
@@ -55,20 +57,22 @@ export function knownWeather(input: WeatherInput): {
   readonly value: KnownWeather | null;
   readonly problems: readonly Problem[];
 } {
-  const { site, position, asOf, from } = input;
+  const { site, position, ofFiles, asOf, from } = input;
   const sources = [...input.history, ...(input.observed ? [input.observed] : [])];
   const seen = merge(sources.map((series) => cut(series, series.start, asOf + 1)));
   const observedThrough = seen && lastKnown(seen);
   const file = sources.length > 0 ? { file: sources.at(-1)?.source ?? '' } : null;
-  const ahead = input.forecast && cut(input.forecast, (observedThrough ?? asOf - 1) + 1, weatherEnd(input.forecast));
+  // A forecast without anything before it would stand behind a season that nobody saw.
+  const ahead =
+    seen && input.forecast && cut(input.forecast, (observedThrough ?? asOf - 1) + 1, weatherEnd(input.forecast));
   const forecastThrough = ahead && lastKnown(ahead);
 
   const years = seen ? wholeYears(seen, asOf).filter((year) => year < yearOf(asOf)).length : 0;
-  if (file && (!seen || countKnown(seen) < FEWEST_DAYS)) {
-    return { value: null, problems: [problem('weather-too-short', { years, needed: FEWEST_YEARS }, file)] };
+  const days = seen ? countKnown(seen) : 0;
+  if (file && ofFiles && days < FEWEST_DAYS) {
+    return { value: null, problems: [problem('weather-few-days', { days, needed: FEWEST_DAYS }, file)] };
   }
-  const firstSeen = seen?.start ?? from;
-  const made = years < FEWEST_YEARS ? generatedBefore(site.latitude, position, Math.min(firstSeen, from)) : null;
+  const made = years < FEWEST_YEARS ? generatedBefore(site.latitude, position, seen?.start ?? from) : null;
   if (made && hasErrors(made.problems)) return { value: null, problems: made.problems };
 
   const raw = merge([made?.weather, seen, ahead].flatMap((series) => series ?? [])) as WeatherSeries;

@@ -80,11 +80,11 @@ export function filled(
 ): { readonly weather: WeatherSeries; readonly problems: readonly Problem[]; readonly filledDays: ReadonlySet<Day> } {
   const [tmin, tmax] = [weather.tmin.slice(), weather.tmax.slice()];
   const filledDays = new Set<Day>();
-  const problems: Problem[] = [];
+  const gaps: { code: 'weather-hole' | 'weather-gap' | 'weather-gap-short'; from: Day; days: number }[] = [];
   for (const { from, days } of gapsOf(weather)) {
     const code =
       days > HOLE && from + days > asOf - 366 ? 'weather-hole' : days > SHORT_GAP ? 'weather-gap' : 'weather-gap-short';
-    problems.push(problem(code, { from: formatDay(from), days }, placeOf(from + days)));
+    gaps.push({ code, from, days });
     for (let day = from; day < from + days; day++) {
       const i = day - weather.start;
       if (days > SHORT_GAP) filledDays.add(day);
@@ -100,7 +100,28 @@ export function filled(
       tmax[i] = value.tmax;
     }
   }
-  return { weather: { ...weather, tmin, tmax }, problems, filledDays };
+  return { weather: { ...weather, tmin, tmax }, problems: gapProblems(gaps, placeOf), filledDays };
+}
+
+/** The most gaps of one kind that are told one by one, the latest ones; the others are counted. */
+const MOST_GAPS = 5;
+
+function gapProblems(
+  gaps: readonly { code: 'weather-hole' | 'weather-gap' | 'weather-gap-short'; from: Day; days: number }[],
+  placeOf: (day: Day) => Place | { readonly file: string },
+): Problem[] {
+  return (['weather-hole', 'weather-gap', 'weather-gap-short'] as const).flatMap((code) => {
+    const all = gaps.filter((gap) => gap.code === code);
+    const told = all.slice(-MOST_GAPS);
+    const rest = all.slice(0, -MOST_GAPS);
+    const days = rest.reduce((sum, gap) => sum + gap.days, 0);
+    return [
+      ...(rest.length === 0 ? [] : [problem('weather-gaps-more', { gaps: rest.length, days }, placeOf(-1))]),
+      ...told.map(({ from, days: missing }) =>
+        problem(code, { from: formatDay(from), days: missing }, placeOf(from + missing)),
+      ),
+    ];
+  });
 }
 
 /** The whole years of a record that are known on at least nine days in ten. */

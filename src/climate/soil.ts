@@ -74,11 +74,10 @@ export function run(soil: Soil, before: SoilState, weather: WeatherSeries): Soil
     const known = byRain && !Number.isNaN(wet);
     const clearness = known && wet > WET_DAY ? p.wetDay : 1;
     const forcing = dayForcing(place, dayOfYear(start + i), tmin[i] as number, tmax[i] as number, clearness);
-    demand = ema60(demand, forcing.referenceEt);
-    if (known) {
-      rain = ema60(rain, wet);
-      snow = snowNext(snow, forcing.air, wet);
-    }
+    // Rain and demand are compared, so they go on together; snow melts whether rain is known or not.
+    if (known || !byRain) demand = ema60(demand, forcing.referenceEt);
+    if (known) rain = ema60(rain, wet);
+    if (byRain) snow = snowNext(snow, forcing.air, known ? wet : 0);
     const dry = byRain ? wetnessByRain(p, deficit, rainRatio(rain, demand)) : wetnessByClimate(p, deficit);
     conduct(column, surfaceTemperature(p, forcing, place.irrigated ? 1 : dry, snow));
     columns.set(column, i * size);

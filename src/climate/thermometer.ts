@@ -17,12 +17,14 @@ export interface SiteOffset {
   readonly sd: number;
   /** Readings so far off that they are more likely a mistake; not used. */
   readonly doubted: readonly { readonly reading: Reading; readonly modelled: Celsius; readonly sds: number }[];
-  /** How many were used; frozen or nearly frozen ground tells nothing of an offset. */
+  /** Readings in frozen or nearly frozen ground, which tell nothing of an offset; not used. */
+  readonly frozen: readonly Reading[];
+  /** How many were used. */
   readonly used: number;
 }
 
 /** Before any reading: the standard deviation of a site's offset that a few readings may move [°C], and of a reading. */
-const PRIOR = 0.7;
+export const PRIOR = 0.5;
 const NOISE = 0.5;
 /** A reading further off than this many standard deviations is doubted. */
 const DOUBTED = 4;
@@ -34,16 +36,17 @@ const THAWED = { reading: 0.5, model: 1 } as const;
  * model's error lasts, so that six readings of one week count for little more than one.
  *
  * @param model Soil temperature without an offset [°C]; NaN where it is not known.
- * Source: prior 0.7 °C and the covariance of `soil-error.ts`; chosen among nine priors because it never made the next year
- * worse at stations in Ireland, Kansas, Florida and North Dakota.
- * @example siteOffset([], () => 10) //=> { offset: 0, sd: 0.7, doubted: [], used: 0 }
+ * The prior is narrower than stations differ: of 0.7, 0.5 and 0.4 °C, 0.5 helped most without making the next year worse
+ * (`npm run accuracy`, section e; Phoenix Park left out of the fit: 1.508 to 1.505 °C).
+ * @example siteOffset([], () => 10) //=> { offset: 0, sd: 0.5, doubted: [], frozen: [], used: 0 }
  */
 export function siteOffset(readings: readonly Reading[], model: (day: Day, depth: Metres) => Celsius): SiteOffset {
   const sd = Math.sqrt(PRIOR ** 2 + covariance(0) + NOISE ** 2);
-  const compared = readings
-    .map((reading) => ({ reading, modelled: model(reading.day, reading.depth) }))
-    .filter(({ reading, modelled }) => reading.value > THAWED.reading && modelled > THAWED.model)
-    .map(({ reading, modelled }) => ({ reading, modelled, sds: Math.abs(reading.value - modelled) / sd }));
+  const all = readings.map((reading) => ({ reading, modelled: model(reading.day, reading.depth) }));
+  const thawed = ({ reading, modelled }: (typeof all)[number]) =>
+    reading.value > THAWED.reading && modelled > THAWED.model;
+  const frozen = all.filter((one) => !thawed(one)).map(({ reading }) => reading);
+  const compared = all.filter(thawed).map((one) => ({ ...one, sds: Math.abs(one.reading.value - one.modelled) / sd }));
   const doubted = compared.filter(({ sds }) => sds > DOUBTED);
   const good = compared.filter(({ sds }) => sds <= DOUBTED);
   // Precision of the offset: 1/Q + 1'C⁻¹1; its mean is 1'C⁻¹(y - x) over that.
@@ -59,7 +62,7 @@ export function siteOffset(readings: readonly Reading[], model: (day: Day, depth
     (sum, { reading, modelled }, i) => sum + (weights[i] as number) * (reading.value - modelled),
     0,
   );
-  return { offset: pull / precision, sd: 1 / Math.sqrt(precision), doubted, used: good.length };
+  return { offset: pull / precision, sd: 1 / Math.sqrt(precision), doubted, frozen, used: good.length };
 }
 
 /** Solves a symmetric positive definite system by Cholesky's method. */

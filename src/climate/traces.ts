@@ -12,7 +12,7 @@ import {
 import { depthSeries, soilOf, soilUnder } from './soil.ts';
 import { SOIL_ERROR } from './soil-error.ts';
 import type { Texture } from './soil-parameters.ts';
-import { type Reading, siteOffset } from './thermometer.ts';
+import { PRIOR, type Reading, siteOffset } from './thermometer.ts';
 import { type Ground, type Trace, traceFrom } from './trace.ts';
 
 /** The runs of weather that a plan is made from. */
@@ -57,15 +57,19 @@ export function climateOf(input: ClimateInput): {
   const through = record.start + record.tmin.length - 1;
   const soil = soilOf(input.site, climatology, input.texture);
   const run = soilUnder(record, soil, climatology);
-  const readings = (input.readings ?? []).filter(
-    ({ day }) => day <= input.asOf && day >= record.start && day <= through,
-  );
+  const given = (input.readings ?? []).filter(({ day }) => day <= input.asOf);
+  const seen = (day: Day) => day >= record.start && day <= through && provenance(day) === 'observed';
+  const readings = given.filter(({ day }) => seen(day));
   const site = siteOffset(readings, (day, depth) => at(depthSeries(run, depth, soil), day));
+  const unused = [
+    ...given
+      .filter(({ day }) => !seen(day))
+      .map((one) => ({ one, why: 'no weather was seen on that day to compare it with' })),
+    ...site.frozen.map((one) => ({ one, why: 'frozen or nearly frozen ground tells nothing of how the soil differs' })),
+  ].map(({ one, why }) => problem('reading-unused', { date: formatDay(one.day), why }, null));
   // Without readings the offset is as unknown as at any lawn; readings have narrowed the part of it that they may move.
   const offsetSd =
-    site.used === 0
-      ? SOIL_ERROR.offset
-      : Math.sqrt(Math.max(0, SOIL_ERROR.offset ** 2 - PRIOR_VARIANCE + site.sd ** 2));
+    site.used === 0 ? SOIL_ERROR.offset : Math.sqrt(Math.max(0, SOIL_ERROR.offset ** 2 - PRIOR ** 2 + site.sd ** 2));
   const ground: Ground = { record, soil, run, offset: site.offset, offsetSd };
 
   const usable = (from: Day, to: Day): boolean => {
@@ -114,7 +118,7 @@ export function climateOf(input: ClimateInput): {
   };
 
   const years = Math.min(traces.length, past(input.from, input.from + 364).length);
-  const problems = [...weatherProblems, ...staleProblems(known, input.asOf), ...doubts(site.doubted)];
+  const problems = [...weatherProblems, ...staleProblems(known, input.asOf), ...doubts(site.doubted), ...unused];
   const [nearest] = backs;
   if (years < FEWEST_YEARS || nearest === undefined) {
     return {
@@ -138,9 +142,6 @@ function recentAnomaly({ record, climatology }: KnownWeather, through: Day): num
   }
   return sum / MONTH;
 }
-
-/** The part of a site's offset that readings may move [°C²]; see `thermometer.ts`. */
-const PRIOR_VARIANCE = 0.7 ** 2;
 
 /** Readings that are more likely a mistake than news. */
 const doubts = (doubted: ReturnType<typeof siteOffset>['doubted']): Problem[] =>

@@ -97,7 +97,7 @@ function jobEvent(season: Season, application: Application): DraftEvent[] {
 function jobText(season: Season, { how, why, notJudged, cautions, status, used }: Application): string {
   const section = (title: string, lines: readonly string[]) =>
     lines.length === 0 ? [] : [title, ...lines.map((line) => `- ${line}`), ''];
-  const asOf = words.asOf(season.asOf, season.weather.observedThrough);
+  const asOf = words.asOf(season.asOf, season.weather.observedThrough, season.weather.generated);
   if (status === 'done') return fitted([...section(words.whatWasDone, used), asOf], []);
   return fitted(
     [
@@ -131,7 +131,7 @@ function windowEvent(season: Season, application: Application): DraftEvent[] {
         [
           words.windowText(window.opens, window.closes, displayOf(season.display.units, season.display.language)),
           '',
-          words.asOf(season.asOf, season.weather.observedThrough),
+          words.asOf(season.asOf, season.weather.observedThrough, season.weather.generated),
         ],
         ['', ...why],
       ),
@@ -158,7 +158,10 @@ function soilEvent(season: Season): DraftEvent {
     start: asOf,
     end: nextDay(asOf),
     summary: today.title,
-    description: fitted([...today.lines, '', words.asOf(asOf, season.weather.observedThrough)], ['', ...season.now]),
+    description: fitted(
+      [...today.lines, '', words.asOf(asOf, season.weather.observedThrough, season.weather.generated)],
+      ['', ...season.now],
+    ),
     status: 'CONFIRMED',
     transparent: true,
     categories: [words.category],

@@ -27,10 +27,12 @@ export function planReport(season: Season, width: number): string {
   const display = displayOf(season.display.units, season.display.language);
   const wrap = (lines: readonly string[]) => lines.flatMap((line) => indented(line, width, '  '));
   const { observedThrough, traces } = season.weather;
+  const { forecastThrough } = season.weather;
+  const forecast = forecastThrough === null ? '' : `, forecast through ${dayText(forecastThrough, display)}`;
   const behind =
     observedThrough === null
       ? `No weather was seen: ${traces} made-up years after the nearest known climate`
-      : `Weather seen through ${dayText(observedThrough, display)}, then ${traces} ${season.weather.generated ? 'made-up' : 'past'} years`;
+      : `Weather seen through ${dayText(observedThrough, display)}${forecast}, then ${traces} ${season.weather.generated ? 'made-up' : 'past'} years`;
   const lines = [
     ...indented(`${season.lawnName}: ${season.programName}`, width, ''),
     ...indented(`As of ${dayText(season.asOf, display)}. ${behind}.`, width, ''),

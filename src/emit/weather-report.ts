@@ -45,7 +45,7 @@ export function weatherReport(report: WeatherReport, display: Display, width: nu
       width,
     ),
     '',
-    `Usual is the middle of ${report.pastYears} past years. Observed through ${report.observedThrough}${
+    `Usual is the middle of ${report.pastYears} ${report.generated ? 'made-up' : 'past'} years. Observed through ${report.observedThrough}${
       report.forecastThrough === null ? '' : `, forecast through ${report.forecastThrough}`
     }.`,
     `Weather: ${report.sources.join(', ')}.`,

@@ -17,7 +17,8 @@ export const feedWords = {
   cautions: 'Take care',
   why: 'Why this day',
   lookFirst: (what: readonly string[]) => `Not judged: ${what.join(', ')}. Look before you start.`,
-  asOf: (day: string, observed: string | null) => `As of ${day}; weather observed through ${observed ?? 'no day'}.`,
+  asOf: (day: string, observed: string | null, generated: boolean) =>
+    `As of ${day}. ${observed === null ? 'No weather of this place was seen' : `Weather observed through ${observed}`}${generated ? '; made-up years after the nearest known climate' : ''}.`,
   labelWins: 'The label in hand, local rules and licensed practice go before this plan.',
 } as const;
 

@@ -23,6 +23,8 @@ export interface WeatherReport {
   readonly observedThrough: string;
   readonly forecastThrough: string | null;
   readonly pastYears: number;
+  /** Whether those years were made by a generator, for want of past ones. */
+  readonly generated: boolean;
   readonly sources: readonly string[];
   /** The last observed day. */
   readonly today: {

@@ -129,7 +129,8 @@ function placeStep(
   if (progress.doneOn !== null) return { ...base, status: 'done' };
   if (pin === 'skip') return { ...base, status: 'skipped' };
   if (!wanted(step, lawn)) return { ...base, status: 'dropped' };
-  if (shareBy(windows, 'closes', asOf - 1) >= CLOSED) return { ...base, status: 'missed' };
+  // Of the traces that have a window: one without would never close.
+  if (chance > 0 && shareBy(windows, 'closes', asOf - 1) / chance >= CLOSED) return { ...base, status: 'missed' };
 
   const opened = shareBy(windows, 'opens', asOf) >= LEAST_CHANCE && shareBy(windows, 'closes', asOf - 1) < LEAST_CHANCE;
   const published = ground.previous.find((one) => one.step === step.id && one.season === season.year);

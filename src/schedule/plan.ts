@@ -13,6 +13,7 @@ import type { Program, Step } from '../model/program.ts';
 import type { Season } from '../model/season.ts';
 import type { WeatherSeries } from '../model/weather.ts';
 import { applicationOf, type Writing } from './application.ts';
+import { climateInputOf } from './climate-input.ts';
 import { limitProblems, limitsOf } from './limits.ts';
 import { movedAgainstUsual, whatNow } from './now.ts';
 import { type Ground, type PlacedStep, type PublishedDay, placeSteps } from './place.ts';
@@ -32,6 +33,8 @@ export interface PlanInput {
   /** Past years from other files; where two hold the same day, `observed` wins, then the later of these. */
   readonly history: readonly WeatherSeries[];
   readonly forecast: WeatherSeries | null;
+  /** Whether files of the lawn's own are among the weather (true when left out): a few days of those are a mistake. */
+  readonly ofFiles?: boolean;
   /** The days that subscribers have seen. */
   readonly previous: readonly PublishedDay[];
   readonly asOf: Day;
@@ -53,25 +56,11 @@ export function planSeason(input: PlanInput): {
   const { program, lawn, asOf, products } = input;
   const southern = lawn.location.latitude < 0;
   const seasons = seasonsOf(program, southern, asOf);
-  const site = {
-    latitude: lawn.location.latitude,
-    elevationM: lawn.location.elevation ?? 0,
-    irrigated: lawn.facts?.irrigated ?? false,
-  };
   const to = (seasons.at(-1) ?? seasons[0]).end + BEYOND;
   const { observed, history, forecast } = input;
-  const { climate, problems: weatherProblems } = climateOf({
-    observed,
-    history,
-    forecast,
-    site,
-    position: { longitude: lawn.location.longitude, elevationM: lawn.location.elevation ?? null },
-    texture: lawn.soil?.texture,
-    readings: lawn.thermometer?.map(({ date, depth, reads }) => ({ day: date, depth, value: reads })),
-    asOf,
-    from: seasons[0].start,
-    to,
-  });
+  const weather = { observed, history, forecast, ofFiles: input.ofFiles ?? true };
+  const span = { asOf, from: seasons[0].start, to };
+  const { climate, problems: weatherProblems } = climateOf(climateInputOf(lawn, weather, span));
   if (!climate) return { season: null, problems: weatherProblems };
 
   const journal = input.journal.filter(({ date }) => date <= asOf);

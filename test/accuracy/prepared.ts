@@ -51,11 +51,12 @@ export function prepare(station: Station): Prepared {
       const [high, rain] = [tmax[i] as number, precip[i] as number];
       const forcing = dayForcing(place, dayOfYear(start + i), low, high);
       const dark = dayForcing(place, dayOfYear(start + i), low, high, 0).netRadiation;
-      state.demand = ema60(state.demand, forcing.referenceEt);
-      if (!Number.isNaN(rain)) {
+      const known = !Number.isNaN(rain);
+      if (known) {
+        state.demand = ema60(state.demand, forcing.referenceEt);
         state.rain = ema60(state.rain, rain);
-        state.snow = snowNext(state.snow, forcing.air, rain);
       }
+      state.snow = snowNext(state.snow, forcing.air, known ? rain : 0);
       return {
         forcing,
         longwave: dark,

@@ -80,7 +80,7 @@ describe('bad usage', () => {
     expectRefused(result, {});
   });
   test('an as-of day before all weather says how little there is', () =>
-    refuses(['', {}, 1, ['weather-too-short weather.csv']], ['plan', 'lawn.yaml', '--as-of', '1999-04-02']));
+    refuses(['', {}, 1, ['weather-few-days weather.csv']], ['plan', 'lawn.yaml', '--as-of', '1999-04-02']));
 
   test('an unknown step ends with 2 and names the nearest', async () => {
     const result = await run({}, ['plan', 'lawn.yaml', 'autum-feed', '--as-of', '2027-04-02']);

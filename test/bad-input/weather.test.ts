@@ -21,7 +21,7 @@ describe('weather that is refused', () => {
     ['an empty file', { 'weather.csv': '' }, 2, ['weather-header weather.csv:1:1']],
     ['an empty line', { 'weather.csv': '\n' }, 2, ['weather-header weather.csv:1:1']],
     ['a header only', csv([header]), 2, ['weather-none weather.csv:1:1']],
-    ['one day', csv([header, '2027-04-01,3,9,0']), 1, ['weather-too-short weather.csv']],
+    ['one day', csv([header, '2027-04-01,3,9,0']), 1, ['weather-few-days weather.csv']],
     ['no header', csv(days), 2, ['weather-header weather.csv:1:1']],
     ['a missing column', csv(['date,tmin_c', '2027-01-01,3']), 2, ['weather-header weather.csv:1:1']],
     ['columns without a unit', csv([header.replaceAll('_c', ''), ...days]), 1, ['weather-units weather.csv:1:1']],

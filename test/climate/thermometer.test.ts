@@ -9,7 +9,7 @@ import { folderWith, lawnText, programText, soilclock } from '../kit.ts';
 const day = (text: string): Day => parseDay(text) as Day;
 const model = () => 10;
 /** Variance of the offset before readings, and of one reading about the model [°C²]. */
-const PRIOR = 0.7 ** 2;
+const PRIOR = 0.5 ** 2;
 const TOTAL = PRIOR + 1 + 0.75 ** 2 + 0.5 ** 2;
 const reading = (date: string, value: number) => ({ day: day(date), depth: 0.05, value });
 
@@ -17,9 +17,9 @@ describe("the lawn's thermometer", () => {
   test('without readings nothing is known beyond the prior', () => {
     const { offset, sd, used } = siteOffset([], model);
     expect([offset, used]).toEqual([0, 0]);
-    expect(sd).toBeCloseTo(0.7, 12);
+    expect(sd).toBeCloseTo(0.5, 12);
   });
-  test('one reading moves the offset by its share: 0.49 / (0.49 + 1 + 0.5625 + 0.25)', () => {
+  test('one reading moves the offset by its share: 0.25 / (0.25 + 1 + 0.5625 + 0.25)', () => {
     const { offset, sd } = siteOffset([reading('2027-03-14', 12)], model);
     expect(offset).toBeCloseTo((2 * PRIOR) / TOTAL, 10);
     expect(sd).toBeCloseTo(Math.sqrt(PRIOR * (1 - PRIOR / TOTAL)), 10);
@@ -50,7 +50,7 @@ describe("the model's stated error", () => {
     const at = (i: number) => (path: Float64Array) => path[i] as number;
     const product = (lag: number) => mean((path) => at(0)(path) * at(lag)(path));
     // Sampling error of a variance of 2.8 from 4000 paths: 0.06.
-    expect(Math.abs(product(0) - errorSd() ** 2)).toBeLessThan(0.25);
+    expect(Math.abs(product(0) - errorSd(1) ** 2)).toBeLessThan(0.25);
     for (const lag of [1, 7, 30]) expect(Math.abs(product(lag) - 1 - covariance(lag))).toBeLessThan(0.25);
   });
 });

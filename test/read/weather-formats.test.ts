@@ -47,6 +47,10 @@ const dly = (element: string, values: readonly (number | string)[], month = '02'
     return typeof value === 'string' ? value : `${String(value).padStart(5)}   `;
   }).join('')}`;
 
+/** A line of USCRN daily01 with the fields that are read. */
+const line = (date: string, max: string, min: string, rain: string, station = '99999') =>
+  `${station} ${date}  2.424  -98.08   36.12 ${max} ${min}     4.2     4.4 ${rain}    12.34 C    18.1    -4.9     5.1    88.2    21.0    50.1   0.291 -99.000   0.280   0.270   0.260     6.1     6.0     6.4     8.1 -9999.0`;
+
 describe('GHCN-Daily (readme of NCEI, section III)', () => {
   test('tenths, -9999, a quality flag, other elements', () => {
     const text = [
@@ -127,7 +131,6 @@ describe('daily-summaries CSV (NCEI, Daily Summaries documentation)', () => {
       ['weather-value', 2, 21],
     ],
     ['a word', 'STATION,DATE,TMAX,TMIN\nX,2027-02-01,warm,3', 'metric', ['weather-value', 2, 14]],
-    ['crossed', 'STATION,DATE,TMAX,TMIN\nX,2027-02-01,1,3', 'metric', ['weather-crossed', 2, 16]],
     ['a cell too few', 'STATION,DATE,TMAX,TMIN\nX,2027-02-01,1', 'metric', ['weather-cells', 2, 1]],
     ['no row', 'STATION,DATE,TMAX,TMIN\n', 'metric', ['weather-none', 1, 1]],
   ] as const)('%s is a problem at its place', (_, text, units, expected) => {
@@ -136,8 +139,6 @@ describe('daily-summaries CSV (NCEI, Daily Summaries documentation)', () => {
 });
 
 describe('USCRN daily01 (NCEI, readme of the daily01 product: 28 fields)', () => {
-  const line = (date: string, max: string, min: string, rain: string, station = '99999') =>
-    `${station} ${date}  2.424  -98.08   36.12 ${max} ${min}     4.2     4.4 ${rain}    12.34 C    18.1    -4.9     5.1    88.2    21.0    50.1   0.291 -99.000   0.280   0.270   0.260     6.1     6.0     6.4     8.1 -9999.0`;
   test('air extremes and rain, -9999.0 is missing', () => {
     const text = [
       line('20270201', '    12.5', '    -4.1', '     0.0'),
@@ -158,9 +159,19 @@ describe('USCRN daily01 (NCEI, readme of the daily01 product: 28 fields)', () =>
     ['the same day', `${good}\n${good}`, ['weather-twice', 2, 7]],
     ['an earlier day', `${good}\n${line('20270101', '1', '0', '0')}`, ['weather-order', 2, 7]],
     ['a word', good.replace('12.5', 'warm'), ['weather-value', 1, 39]],
-    ['crossed', line('20270201', '1.0', '2.0', '0'), ['weather-crossed', 1, 39]],
   ])('%s is a problem at its place', (_, text, expected) => {
     expect(problemsIn(text, 'a.txt')).toEqual([expected]);
+  });
+});
+
+describe('extremes that cross in a station record, by two times of observation', () => {
+  test.each([
+    ['a.csv', 'STATION,DATE,TMAX,TMIN\nX,2027-02-01,1,3\nX,2027-02-02,4,1\n'],
+    ['a.txt', `${line('20270201', '1.0', '2.0', '0')}\n${line('20270202', '4.0', '1.0', '0')}\n`],
+  ])('are missing in %s', (name, text) => {
+    const { value, problems } = readWeather(text, name, 'metric');
+    expect(problems).toEqual([]);
+    expect([...(value?.tmin ?? [])]).toEqual([Number.NaN, 1]);
   });
 });
 

@@ -66,7 +66,7 @@ const { base, asked } = await localServer((request, response) => {
       );
       return send(200, `STATION,DATE,TMAX,TMIN\n${rows.join('\n')}\n`);
     }
-    case '/points/39.000,-84.000':
+    case '/points/39.00,-84.00':
       return send(200, readFileSync(`${api}/nws-points.json`, 'utf8'));
     case '/gridpoints/TAE/58,65':
       return send(200, readFileSync(`${api}/nws-gridpoint-raw.json`, 'utf8'));

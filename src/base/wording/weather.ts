@@ -8,7 +8,14 @@ export interface Reference {
 }
 
 const away = ({ km, heightM }: Reference): string =>
-  `${km} km away${heightM === null ? '' : ` and ${Math.abs(heightM)} m ${heightM < 0 ? 'higher' : 'lower'} than the lawn`}`;
+  `${km} km away${heightM === null ? "; the lawn's height is not known: add location.elevation" : ` and ${Math.abs(heightM)} m ${heightM < 0 ? 'higher' : 'lower'} than the lawn`}`;
+
+/** Where a reference climate's figures come from, for a reader. */
+const ORIGIN: Readonly<Record<string, string>> = {
+  measured: 'published normals',
+  derived: 'worked out from daily readings',
+  'from memory': 'figures not checked against a published table',
+};
 
 /** Problems of weather. */
 export const weather = {
@@ -46,6 +53,10 @@ export const weather = {
   'weather-gap-short': note(
     (a: { from: string; days: number }) => `${a.days} day(s) missing from ${a.from} on; filled between the neighbours.`,
   ),
+  'weather-gaps-more': note(
+    (a: { gaps: number; days: number }) =>
+      `${a.gaps} earlier gaps with ${a.days} days in all are filled in the same way.`,
+  ),
   'weather-hole': error(
     (a: { from: string; days: number }) =>
       `${a.days} days are missing from ${a.from} on, within a year of the as-of day: no date can rest on that. Add the days.`,
@@ -56,6 +67,10 @@ export const weather = {
   ),
   'weather-range': error(
     (a: When & Found) => `${a.date}: ${a.found} has never been measured outdoors. Check unit and sign.`,
+  ),
+  'weather-few-days': error(
+    (a: { days: number; needed: number }) =>
+      `The weather holds ${a.days} days up to the as-of day; fewer than ${a.needed} are taken for a mistake. Add days, or leave "weather" out: the plan then goes by the nearest known climate.`,
   ),
   'weather-too-short': error(
     (a: { years: number; needed: number }) =>
@@ -68,15 +83,18 @@ export const weather = {
   ),
   'climate-near': note(
     (a: Reference) =>
-      `The usual weather is that of ${a.place} (${a.origin}), ${away(a)}. Add a weather file or a service for dates of this place and year.`,
+      `No weather of this place was seen for long enough: its usual weather is taken from ${a.place}, ${away(a)} (${ORIGIN[a.origin] ?? a.origin}). Add a weather file or a service for dates of this place and year.`,
   ),
   'climate-far': warning(
     (a: Reference) =>
-      `The usual weather is that of ${a.place} (${a.origin}), ${away(a)}: dates can be off by a week and more. Add a weather file from nearby.`,
+      `No weather of this place was seen for long enough: its usual weather is taken from ${a.place}, ${away(a)} (${ORIGIN[a.origin] ?? a.origin}): dates can be off by a week and more. Add a weather file from nearby, or a service.`,
   ),
   'climate-too-far': error(
     (a: Reference) =>
-      `The nearest place whose usual weather is known is ${a.place}, ${away(a)}; beyond 400 km none can stand in. Add a weather file: see "weather.files" in the lawn file.`,
+      `The nearest place whose usual weather is known is ${a.place}, ${away(a)}; beyond 400 km none can stand in. Add a weather file ("weather.files") or a service ("weather.service") to the lawn file.`,
+  ),
+  'reading-unused': note(
+    (a: When & { why: string }) => `The thermometer's reading of ${a.date} is not used: ${a.why}.`,
   ),
   'reading-doubted': warning(
     (a: { date: string; reads: string; modelled: string; sds: number }) =>
@@ -84,7 +102,7 @@ export const weather = {
   ),
   'weather-unseen': error(
     (_: object) =>
-      'No weather was observed for this lawn. Name files under "weather.files", or fetch some: soilclock weather fetch',
+      'No weather was observed for this lawn. Name files under "weather.files", or a service under "weather.service" and fetch from it: soilclock weather fetch',
   ),
   'weather-stuck': warning(
     (a: { from: string; days: number }) =>

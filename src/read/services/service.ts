@@ -2,6 +2,7 @@ import type { Day } from '../../base/day.ts';
 import type { Problem } from '../../base/problem.ts';
 import type { DailySeries } from '../../base/series.ts';
 import type { WeatherSeries } from '../../model/weather.ts';
+import { nonsense } from './json.ts';
 
 /** What a service is asked about: degrees, north and east positive, and the IANA zone that the days are of. */
 export interface Site {
@@ -53,7 +54,8 @@ export function* talk(service: Service, site: Site, range: Range, base: string):
   let url = service.url(site, range, base);
   for (let hop = 0; ; hop++) {
     const answer = service.parse(yield url, site, range, base);
-    if (!('next' in answer) || hop === MOST_HOPS) return answer;
+    if (!('next' in answer)) return answer;
+    if (hop === MOST_HOPS) return nonsense(service.title, 'its answers only point to further ones');
     url = answer.next;
   }
 }
@@ -67,5 +69,5 @@ export const address = (base: string, path: string, query: Readonly<Record<strin
     .map(([key, value]) => `${key}=${encodeURIComponent(value).replaceAll('%2C', ',').replaceAll('%2F', '/')}`)
     .join('&')}`;
 
-/** Degrees as they are asked for: to about 100 m; no service is finer, and a lawn is private. */
-export const degrees = (value: number): string => value.toFixed(3).replace(/^-(0\.0+)$/, '$1');
+/** Degrees as they are asked for: to about a kilometre; no grid here is finer, and a lawn is private. */
+export const degrees = (value: number): string => value.toFixed(2).replace(/^-(0\.0+)$/, '$1');

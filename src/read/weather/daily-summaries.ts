@@ -91,10 +91,8 @@ export const dailySummaries: WeatherFormat = {
           found.add('weather-range', spot(index), { date: written, found: `${element} ${cell}` });
         else values[name] = si;
       }
-      if (values.tmin > values.tmax) {
-        const [tmin, tmax] = [cells[column('TMIN')] ?? '', cells[column('TMAX')] ?? ''];
-        found.add('weather-crossed', spot(column('TMIN')), { date: written, tmin: tmin.trim(), tmax: tmax.trim() });
-      }
+      // Two times of observation on one day; which extreme is wrong cannot be told.
+      if (values.tmin > values.tmax) values.tmin = values.tmax = Number.NaN;
       days.push({ day, line: spot(0).line, values });
     }
     if (found.problems.length > 0) return { problems: found.problems };

@@ -60,8 +60,8 @@ export const uscrnDaily: WeatherFormat = {
           found.add('weather-range', spot(FIELD[name]), { date, found: `${name} ${number}` });
         else values[name] = number;
       }
-      if (values.tmin > values.tmax)
-        found.add('weather-crossed', spot(FIELD.tmax), { date, tmin: cell(FIELD.tmin), tmax: cell(FIELD.tmax) });
+      // Two times of observation on one day; which extreme is wrong cannot be told.
+      if (values.tmin > values.tmax) values.tmin = values.tmax = Number.NaN;
       days.push({ day, line: spot(FIELD.date).line, values });
     }
     if (found.problems.length > 0) return { problems: found.problems };

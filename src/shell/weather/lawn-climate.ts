@@ -5,6 +5,7 @@ import { type Climate, climateOf } from '../../climate/traces.ts';
 import { readAll } from '../../compile.ts';
 import type { Lawn } from '../../model/lawn.ts';
 import type { WeatherSeries } from '../../model/weather.ts';
+import { climateInputOf } from '../../schedule/climate-input.ts';
 import { lookupFrom } from '../files.ts';
 import type { Io } from '../io.ts';
 import { whichLawn } from '../which-lawn.ts';
@@ -45,22 +46,14 @@ export function lawnClimate(
   const kept = keptWeather(asked, io);
   const weather = [...(kept?.observed ?? []), ...value.weather];
   const start = latestOnOrBefore(from ?? newYear(lawn.location.latitude), asked.asOf);
-  const { climate, problems: weatherProblems } = climateOf({
+  const known = {
     observed: weather.at(-1) ?? null,
     history: weather.slice(0, -1),
     forecast: kept?.forecast ?? null,
-    site: {
-      latitude: lawn.location.latitude,
-      elevationM: lawn.location.elevation ?? 0,
-      irrigated: lawn.facts?.irrigated ?? false,
-    },
-    position: { longitude: lawn.location.longitude, elevationM: lawn.location.elevation ?? null },
-    texture: lawn.soil?.texture,
-    readings: lawn.thermometer?.map(({ date, depth, reads }) => ({ day: date, depth, value: reads })),
-    asOf: asked.asOf,
-    from: start,
-    to: start + 366,
-  });
+    ofFiles: value.weather.length > 0,
+  };
+  const span = { asOf: asked.asOf, from: start, to: start + 366 };
+  const { climate, problems: weatherProblems } = climateOf(climateInputOf(lawn, known, span));
   const all = inOrder([...problems, ...(kept?.problems ?? []), ...weatherProblems]);
   if (!climate || hasErrors(all)) return { problems: all };
   const today = climate.observedThrough;

@@ -66,6 +66,7 @@ function reportOf({ lawn, asOf, from, climate, today, weather, soil, problems }:
     observedThrough: formatDay(today),
     forecastThrough: forecastThrough === null ? null : formatDay(forecastThrough),
     pastYears: past.length,
+    generated: climate.provenance(from + 365) === 'generated',
     sources: [...new Set(weather.map(({ source }) => source))],
     today: {
       date: formatDay(today),
