@@ -93,6 +93,7 @@ export async function main(argv: readonly string[], io: Io): Promise<number> {
     .option('--base <temperature>', 'the lower threshold; sums are in its scale', '50F')
     .option('--upper <temperature>', 'the upper threshold')
     .option('--method <name>', 'how a day is counted', 'single-sine')
+    .option('--cutoff <name>', 'what heat above the upper threshold counts: none, horizontal, intermediate, vertical')
     .option('--from <day>', 'the day that the sum begins on (MM-DD); 01-01, south of the equator 07-01')
     .option('--reaches <sum>', 'when the sum reaches this')
     .option(...asOf)

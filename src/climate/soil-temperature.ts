@@ -1,10 +1,12 @@
-import { formatDay, parseDay } from '../base/day.ts';
+import { type Day, formatDay, parseDay } from '../base/day.ts';
+import { at } from '../base/series.ts';
 import type { WeatherSeries } from '../model/weather.ts';
 import { climatologyOf } from './climatology.ts';
 import { filled } from './record.ts';
 import { depthSeries, soilOf, soilUnder } from './soil.ts';
 import { errorSd } from './soil-error.ts';
 import type { Texture } from './soil-parameters.ts';
+import { offsetSd, siteOffset } from './thermometer.ts';
 
 /** Daily weather as plain arrays: °C and mm, NaN where missing. */
 interface PlainWeather {
@@ -19,6 +21,8 @@ interface PlainSite {
   readonly elevationM: number;
   readonly irrigated?: boolean;
   readonly texture?: Texture;
+  /** What a thermometer in the lawn has read; it moves the whole series as far as the readings support it. */
+  readonly readings?: readonly { readonly date: string; readonly depthCm: number; readonly valueC: number }[];
 }
 
 /**
@@ -28,7 +32,7 @@ interface PlainSite {
  *   decides how much the ground can evaporate.
  * @param depthCm 5 to 50 cm.
  * @returns Soil temperature [°C] for each day of the weather, and the standard deviation of its error.
- * @throws RangeError for a start that is no day, extremes of unequal length, or a depth outside 5 to 50 cm.
+ * @throws RangeError for a date that is no day, extremes of unequal length, or a depth outside 5 to 50 cm.
  * Source: energy balance after FAO-56 and conduction between five nodes; see `surface.ts` and `conduction.ts`.
  * @example soilTemperature({ start: '2026-01-01', tmin, tmax }, { latitude: 43, elevationM: 205 }, 5).values[0]
  */
@@ -37,8 +41,7 @@ export function soilTemperature(
   site: PlainSite,
   depthCm: number,
 ): { start: string; values: number[]; sd: number[] } {
-  const start = parseDay(weather.start);
-  if (start === null) throw new RangeError(`"${weather.start}" is not a day`);
+  const start = dayOf(weather.start);
   const { tmin, tmax, precip } = weather;
   if (tmin.length !== tmax.length || (precip && precip.length !== tmin.length))
     throw new RangeError('the series are not of one length');
@@ -54,6 +57,20 @@ export function soilTemperature(
   const climatology = climatologyOf(series, place, end);
   const { weather: whole } = filled(series, climatology.usual, end, () => ({ file: series.source }));
   const soil = soilOf(place, climatology, site.texture);
-  const { values } = depthSeries(soilUnder(whole, soil, climatology), depthCm / 100, soil);
-  return { start: formatDay(start), values: [...values], sd: [...values].map(() => errorSd()) };
+  const run = soilUnder(whole, soil, climatology);
+  const readings = (site.readings ?? []).map(({ date, depthCm: cm, valueC }) => ({
+    day: dayOf(date),
+    depth: cm / 100,
+    value: valueC,
+  }));
+  const { offset, sd, used } = siteOffset(readings, (day, depth) => at(depthSeries(run, depth, soil), day));
+  const { values } = depthSeries(run, depthCm / 100, soil, new Float64Array(tmin.length).fill(offset));
+  const error = errorSd(offsetSd(sd, used));
+  return { start: formatDay(start), values: [...values], sd: Array.from(values, () => error) };
+}
+
+function dayOf(text: string): Day {
+  const day = parseDay(text);
+  if (day === null) throw new RangeError(`"${text}" is not a day`);
+  return day;
 }

@@ -1,6 +1,6 @@
 import type { Day } from '../base/day.ts';
 import type { Celsius, Metres } from '../base/units.ts';
-import { covariance } from './soil-error.ts';
+import { covariance, SOIL_ERROR } from './soil-error.ts';
 
 /** A thermometer pushed into the lawn. */
 export interface Reading {
@@ -24,7 +24,7 @@ export interface SiteOffset {
 }
 
 /** Before any reading: the standard deviation of a site's offset that a few readings may move [°C], and of a reading. */
-export const PRIOR = 0.5;
+const PRIOR = 0.5;
 const NOISE = 0.5;
 /** A reading further off than this many standard deviations is doubted. */
 const DOUBTED = 4;
@@ -64,6 +64,13 @@ export function siteOffset(readings: readonly Reading[], model: (day: Day, depth
   );
   return { offset: pull / precision, sd: 1 / Math.sqrt(precision), doubted, frozen, used: good.length };
 }
+
+/**
+ * What is not known of a site's offset, standard deviation [°C]: as much as at any lawn without readings; with them less, by
+ * the part that they may move.
+ */
+export const offsetSd = (sd: number, used: number): number =>
+  used === 0 ? SOIL_ERROR.offset : Math.sqrt(SOIL_ERROR.offset ** 2 - PRIOR ** 2 + sd ** 2);
 
 /** Solves a symmetric positive definite system by Cholesky's method. */
 function solve(matrix: readonly (readonly number[])[], right: readonly number[]): number[] {

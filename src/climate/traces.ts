@@ -10,9 +10,8 @@ import {
   type WeatherInput,
 } from './known-weather.ts';
 import { depthSeries, soilOf, soilUnder } from './soil.ts';
-import { SOIL_ERROR } from './soil-error.ts';
 import type { Texture } from './soil-parameters.ts';
-import { PRIOR, type Reading, siteOffset } from './thermometer.ts';
+import { offsetSd, type Reading, siteOffset } from './thermometer.ts';
 import { type Ground, type Trace, traceFrom } from './trace.ts';
 
 /** The runs of weather that a plan is made from. */
@@ -67,10 +66,7 @@ export function climateOf(input: ClimateInput): {
       .map((one) => ({ one, why: 'no weather was seen on that day to compare it with' })),
     ...site.frozen.map((one) => ({ one, why: 'frozen or nearly frozen ground tells nothing of how the soil differs' })),
   ].map(({ one, why }) => problem('reading-unused', { date: formatDay(one.day), why }, null));
-  // Without readings the offset is as unknown as at any lawn; readings have narrowed the part of it that they may move.
-  const offsetSd =
-    site.used === 0 ? SOIL_ERROR.offset : Math.sqrt(Math.max(0, SOIL_ERROR.offset ** 2 - PRIOR ** 2 + site.sd ** 2));
-  const ground: Ground = { record, soil, run, offset: site.offset, offsetSd };
+  const ground: Ground = { record, soil, run, offset: site.offset, offsetSd: offsetSd(site.sd, site.used) };
 
   const usable = (from: Day, to: Day): boolean => {
     if (from < record.start || to > through) return false;

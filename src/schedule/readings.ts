@@ -2,24 +2,16 @@ import { civil, type Day, latestOnOrBefore } from '../base/day.ts';
 import type { Display } from '../base/display.ts';
 import { quantile } from '../base/quantile.ts';
 import { trailingMean } from '../base/series.ts';
+import { heatBetween } from '../climate/heat.ts';
 import { airMean, type Trace } from '../climate/trace.ts';
-import type { HeatRule } from '../model/heat.ts';
 import type { Trigger } from '../model/trigger.ts';
 import type { Ground, PlacedStep } from './place.ts';
-import { heatOn } from './triggers.ts';
 import type { Words } from './words/en.ts';
 
 /** Median over traces of a value, without those where it is missing; null where it is nowhere. */
 export function median(traces: readonly Trace[], reading: (trace: Trace) => number): number | null {
   const values = traces.map(reading).filter((value) => !Number.isNaN(value));
   return quantile(values, values.length, 0.5);
-}
-
-/** Degree days from a day through another [°C·d]; NaN where a day is missing. */
-export function heatBetween(trace: Trace, rule: Omit<HeatRule, 'reaches'>, from: Day, through: Day): number {
-  let sum = 0;
-  for (let day = from; day <= through; day++) sum += heatOn(trace, rule, day);
-  return sum;
 }
 
 /** What a trigger looks at, on a day, in a trace. */

@@ -1,18 +1,17 @@
 import { type Day, formatDay, latestOnOrBefore } from '../base/day.ts';
 import type { Display } from '../base/display.ts';
 import { at, type DailySeries } from '../base/series.ts';
+import { heatBetween, TOLD_HEAT } from '../climate/heat.ts';
 import { airMean, type Trace } from '../climate/trace.ts';
 import type { Climate } from '../climate/traces.ts';
 import type { Signals, Today } from '../model/season.ts';
-import { heatBetween, median } from './readings.ts';
+import { median } from './readings.ts';
 import type { SeasonYear } from './season-year.ts';
 import type { Words } from './words/en.ts';
 
 const tenth = (value: number | null): number | null =>
   value === null || Number.isNaN(value) ? null : Math.round(value * 10) / 10;
 
-/** The heat that "soil today" tells: degree days above 10 °C (50 °F) by single sine since the year's cold end. */
-const HEAT = { base: 10, method: 'single-sine' } as const;
 const [SHALLOW, DEEP] = [0.05, 0.1];
 
 /** Soil and heat on the last observed day, beside the usual of the past years. */
@@ -31,7 +30,7 @@ export function todayOf(
   const values = {
     soil5C: (one: Trace) => at(one.soil(SHALLOW), day),
     soil10C: (one: Trace) => at(one.soil(DEEP), day),
-    degreeDays10C: (one: Trace) => heatBetween(one, HEAT, from, day),
+    degreeDays10C: (one: Trace) => heatBetween(one, TOLD_HEAT, from, day),
   };
   const now = (reading: (one: Trace) => number) => tenth(seen === null ? null : reading(climate.modelled));
   const usual = (reading: (one: Trace) => number) => tenth(median(past, reading));
@@ -62,7 +61,7 @@ export function todayOf(
       ...line(words.soilAt(display.soilDepth(SHALLOW), 1), 'soil5C', display.temperature),
       ...line(words.soilAt(display.soilDepth(DEEP), 1), 'soil10C', display.temperature),
       ...line(
-        words.heatSince(display.temperature(HEAT.base), display.shortDay(from), HEAT.method),
+        words.heatSince(display.temperature(TOLD_HEAT.base), display.shortDay(from), TOLD_HEAT.method),
         'degreeDays10C',
         display.heat,
       ),

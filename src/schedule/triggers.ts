@@ -1,8 +1,7 @@
 import { type Day, firstOnOrAfter, latestOnOrBefore, type MonthDay } from '../base/day.ts';
-import { at, type DailySeries, endOf, trailingMean } from '../base/series.ts';
-import { degreeDays } from '../climate/degree-days.ts';
+import { type DailySeries, endOf, trailingMean } from '../base/series.ts';
+import { heatReached } from '../climate/heat.ts';
 import { airMean, type Trace } from '../climate/trace.ts';
-import type { HeatRule } from '../model/heat.ts';
 import type { Crossing, Trigger, TriggerOf } from '../model/trigger.ts';
 import type { SeasonYear } from './season-year.ts';
 
@@ -39,7 +38,7 @@ const resolvers: { readonly [K in Trigger['kind']]: Resolver<K> } = {
       from < endOf(trace.tmin);
       from = nextOf(trigger.from, from)
     ) {
-      const day = reached(trace, trigger, from, nextOf(trigger.from, from));
+      const day = heatReached(trace, trigger, from, nextOf(trigger.from, from));
       if (day !== null && day >= season.start) return day;
     }
     return null;
@@ -47,7 +46,7 @@ const resolvers: { readonly [K in Trigger['kind']]: Resolver<K> } = {
   after: (trigger, context) => {
     const base = trigger.step === undefined ? context.opening : context.referenceDay(trigger.step);
     if (base === null) return trigger.otherwise ? resolveTrigger(trigger.otherwise, context) : null;
-    if (trigger.heat) return reached(context.trace, trigger.heat, base + 1, endOf(context.trace.tmin));
+    if (trigger.heat) return heatReached(context.trace, trigger.heat, base + 1, endOf(context.trace.tmin));
     return base + (trigger.wait ?? 0);
   },
   'any-of': ({ of }, context) => {
@@ -93,29 +92,3 @@ function crossing(series: DailySeries, rule: Crossing, { season, opening }: Trig
   }
   return null;
 }
-
-/** The first day in `[from, to)` on which the degree days summed from `from` reach the rule's sum. A missing day ends the search. */
-export function reached(trace: Trace, rule: HeatRule, from: Day, to: Day): Day | null {
-  let sum = 0;
-  for (let day = from; day < Math.min(to, endOf(trace.tmin)); day++) {
-    sum += heatOn(trace, rule, day);
-    if (Number.isNaN(sum)) return null;
-    if (sum >= rule.reaches - HAIR) return day;
-  }
-  return null;
-}
-
-/** Degree days of one day of a trace [°C·d]: of the air's extremes, or of the soil's daily mean. */
-export function heatOn(trace: Trace, rule: Omit<HeatRule, 'reaches'>, day: Day): number {
-  const { base: lower, upper, method, cutoff, of, depth } = rule;
-  const thresholds = { lower, method, ...(upper !== undefined && { upper }), ...(cutoff && { cutoff }) };
-  if (of === 'soil') {
-    const mean = at(trace.soil(depth ?? SHALLOW), day);
-    return degreeDays({ tmin: mean, tmax: mean }, thresholds);
-  }
-  const extremes = { tmin: at(trace.tmin, day), tmax: at(trace.tmax, day), nextTmin: at(trace.tmin, day + 1) };
-  return degreeDays(extremes, thresholds);
-}
-
-/** The depth of soil heat where a rule names none [m]. */
-const SHALLOW = 0.05;

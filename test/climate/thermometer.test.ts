@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { type Day, parseDay } from '../../src/base/day.ts';
 import { covariance, errorPath, errorSd } from '../../src/climate/soil-error.ts';
+import { soilTemperature } from '../../src/climate/soil-temperature.ts';
 import { siteOffset } from '../../src/climate/thermometer.ts';
 import type { Season } from '../../src/model/season.ts';
 import { inventedWeather } from '../invented-weather.ts';
@@ -88,4 +89,17 @@ describe('a plan', () => {
     const later = await plan('thermometer: [{ date: 2027-04-20, depth: 5 cm, reads: 2 C }]\n');
     expect(later).toEqual(await plan(''));
   });
+});
+
+test('soilTemperature takes readings, and is surer with them', () => {
+  const tmin = Array.from({ length: 730 }, (_, i) => 5 - 10 * Math.cos((2 * Math.PI * i) / 365));
+  const weather = { start: '2025-01-01', tmin, tmax: tmin.map((t) => t + 10) };
+  const site = { latitude: 40, elevationM: 200 };
+  const plain = soilTemperature(weather, site, 5);
+  const at = (date: string) => day(date) - day('2025-01-01');
+  const dates = ['2026-04-01', '2026-05-01', '2026-06-01'];
+  const readings = dates.map((date) => ({ date, depthCm: 5, valueC: (plain.values[at(date)] ?? 0) + 2 }));
+  const told = soilTemperature(weather, { ...site, readings }, 5);
+  const moved = (told.values[at('2026-07-01')] ?? 0) - (plain.values[at('2026-07-01')] ?? 0);
+  expect([moved > 0.3, moved < 1, (told.sd[0] ?? 0) < (plain.sd[0] ?? 0)]).toEqual([true, true, true]);
 });

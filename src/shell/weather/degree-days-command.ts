@@ -2,12 +2,13 @@ import { formatDay, parseMonthDay } from '../../base/day.ts';
 import { type Problem, problem } from '../../base/problem.ts';
 import { quantile } from '../../base/quantile.ts';
 import { expectedOf, nearestWord, parseQuantity } from '../../base/quantity.ts';
-import { type DegreeDayRule, degreeDays } from '../../climate/degree-days.ts';
+import { takesCutoff } from '../../climate/degree-days.ts';
+import { type HeatMeasure, heatBetween, heatOn, heatReached } from '../../climate/heat.ts';
 import { degreeDaysReport } from '../../emit/weather-report.ts';
+import { CUTOFFS, type Cutoff, type DegreeDayMethod, METHODS } from '../../model/heat.ts';
 import type { DegreeDaysReport } from '../../model/weather-report.ts';
 import type { Io } from '../io.ts';
 import { EXIT, exitCode, printProblems } from '../report-problems.ts';
-import { dayReached, heatOf, sumOfHeat } from './heat.ts';
 import { type LawnClimate, lawnClimate } from './lawn-climate.ts';
 import { tenth, type WeatherOptions } from './show-command.ts';
 
@@ -15,31 +16,14 @@ export interface DegreeDaysOptions extends WeatherOptions {
   readonly base: string;
   readonly upper?: string;
   readonly method: string;
+  readonly cutoff?: string;
   readonly from?: string;
   readonly reaches?: string;
 }
 
-/** Every method by its name; those that the climate engine does not know are not offered. */
-const METHODS = [
-  'average',
-  'average-clamped',
-  'modified',
-  'single-sine',
-  'double-sine',
-  'single-triangle',
-  'double-triangle',
-].filter((method) => {
-  try {
-    const day = { tmin: 0, tmax: 20, nextTmin: 0 };
-    return degreeDays(day, { lower: 10, upper: 15, method: method as DegreeDayRule['method'] }) >= 0;
-  } catch {
-    return false;
-  }
-});
-
 /** What was asked, in °C and as written. */
 interface Question {
-  readonly rule: DegreeDayRule;
+  readonly rule: HeatMeasure;
   readonly unit: 'C' | 'F';
   readonly base: number;
   readonly upper: number | null;
@@ -91,19 +75,22 @@ function questionOf(options: DegreeDaysOptions): Question | { readonly problems:
   const upper = options.upper === undefined ? null : temperature(options.upper);
   if (base && upper && upper.celsius <= base.celsius)
     problems.push(problem('degree-days-upper', { found: `"${options.upper}"` }, null));
-  const { method } = options;
-  if (!METHODS.includes(method))
-    problems.push(
-      problem('unknown-word', { found: method, allowed: METHODS, nearest: nearestWord(method, METHODS) }, null),
-    );
+  const word = <T extends string>(found: string, allowed: readonly T[]): T | null => {
+    const known = allowed.find((one) => one === found) ?? null;
+    if (known === null)
+      problems.push(problem('unknown-word', { found, allowed, nearest: nearestWord(found, allowed) }, null));
+    return known;
+  };
+  const method: DegreeDayMethod | null = word(options.method, METHODS);
+  const cutoff: Cutoff | null = options.cutoff === undefined ? null : word(options.cutoff, CUTOFFS);
+  if (method && cutoff && !takesCutoff(method)) problems.push(problem('degree-days-cutoff', { found: method }, null));
   const reaches = options.reaches === undefined ? null : Number(options.reaches);
   if (reaches !== null && !(reaches > 0 && reaches < 100_000))
     problems.push(problem('out-of-range', { found: `"${options.reaches}"`, expected: 'a sum above 0' }, null));
-  if (!base || problems.length > 0) return { problems };
+  if (!base || !method || problems.length > 0) return { problems };
   const scale = (celsius: number) => (base.unit === 'F' ? celsius * 1.8 + 32 : celsius);
-  const rule = { lower: base.celsius, method: method as DegreeDayRule['method'] };
   return {
-    rule: upper ? { ...rule, upper: upper.celsius } : rule,
+    rule: { base: base.celsius, method, ...(upper && { upper: upper.celsius }), ...(cutoff && { cutoff }) },
     unit: base.unit,
     base: Math.round(scale(base.celsius) * 1000) / 1000,
     upper: upper && Math.round(scale(upper.celsius) * 1000) / 1000,
@@ -120,18 +107,18 @@ function reportOf(
   const trace = climate.modelled;
   const past = climate.past(from, from + 364);
   const middle = (values: readonly number[], p = 0.5): number | null => quantile(values, values.length, p);
-  const sums = past.map((one) => sumOfHeat(one, rule, from, through)).filter((sum) => !Number.isNaN(sum));
+  const sums = past.map((one) => heatBetween(one, rule, from, through)).filter((sum) => !Number.isNaN(sum));
   const usual = middle(sums);
   const asDate = (day: number | null): string | null => (day === null ? null : formatDay(Math.round(day)));
   let sum = 0;
   const days = Array.from({ length: Math.max(0, through - from + 1) }, (_, i) => {
-    const heat = trace ? heatOf(trace, rule, from + i) : Number.NaN;
+    const heat = heatOn(trace, rule, from + i);
     sum += heat;
     return { date: formatDay(from + i), day: tenth(heat * factor), sum: tenth(sum * factor) };
   });
   const reached = (traces: typeof past, p: number): string | null => {
     if (reaches === null) return null;
-    const found = traces.map((one) => dayReached(one, rule, from, reaches / factor));
+    const found = traces.map((one) => heatReached(one, { ...rule, reaches: reaches / factor }, from, from + 366));
     return asDate(
       quantile(
         found.filter((day) => day !== null),

@@ -1,13 +1,13 @@
 import { type Day, formatDay } from '../../base/day.ts';
 import { quantile } from '../../base/quantile.ts';
 import { at } from '../../base/series.ts';
+import { heatBetween, TOLD_HEAT } from '../../climate/heat.ts';
 import type { Trace } from '../../climate/trace.ts';
 import { weatherReport } from '../../emit/weather-report.ts';
 import { signal } from '../../model/weather.ts';
 import type { Beside, WeatherReport } from '../../model/weather-report.ts';
 import type { Io } from '../io.ts';
 import { exitCode, printProblems } from '../report-problems.ts';
-import { sumOfHeat } from './heat.ts';
 import { type LawnClimate, lawnClimate } from './lawn-climate.ts';
 
 export interface WeatherOptions {
@@ -18,7 +18,6 @@ export interface WeatherOptions {
 
 /** How far back the table goes [d]. */
 const SHOWN = 30;
-const HEAT = { lower: 10, method: 'single-sine' } as const;
 
 /** Prints today's soil temperature and degree days, and the last 30 days against the usual. */
 export function weatherShowCommand(words: readonly string[], options: WeatherOptions, io: Io): number {
@@ -72,7 +71,7 @@ function reportOf({ lawn, asOf, from, climate, today, weather, soil, problems }:
       date: formatDay(today),
       soil5C: beside(soilAt(0.05, today)),
       soil10C: beside(soilAt(0.1, today)),
-      degreeDays10C: beside((one) => sumOfHeat(one, HEAT, from, today)),
+      degreeDays10C: beside((one) => heatBetween(one, TOLD_HEAT, from, today)),
       degreeDaysFrom: formatDay(from),
     },
     serviceSoil: soil.flatMap(({ service, depthCm, daily }) => {
