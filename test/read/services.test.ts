@@ -190,6 +190,21 @@ describe('NCEI', () => {
       next: 'https://x.test/access/services/data/v1?dataset=daily-summaries&stations=USC00000004&dataTypes=TMAX,TMIN,PRCP&units=metric&format=csv&includeAttributes=true&startDate=1997-01-01&endDate=2026-12-31',
     });
   });
+  test('takes one station for history and this year: the nearest that holds both', () => {
+    const whole = { from: civil(1997, 1, 1), to: civil(2027, 4, 1) };
+    const text = search(
+      station('USC00000001', [-84.02, 39.21], '2024-01-01', '2027-03-30'),
+      station('USC00000002', [-84.3, 39.5], '1950-01-01', '2027-03-30'),
+    );
+    const asked = (from: number, to: number) =>
+      JSON.stringify(nceiDaily.parse(text, site('America/New_York'), { from, to, whole }, 'https://x.test'));
+    expect(asked(civil(1997, 1, 1), civil(2026, 12, 31))).toContain('stations=USC00000002&');
+    expect(asked(civil(2027, 1, 1), civil(2027, 4, 1))).toContain('stations=USC00000002&');
+  });
+  test('names the station as the source', () => {
+    const answer = read(nceiDaily, csv);
+    expect('weather' in answer && answer.weather.source).toBe('NOAA NCEI daily summaries, station USW00099999');
+  });
   test.each([
     ['no station', search(), 'service-no-station'],
     ['a station that leads astray', search(station('X&stations=../', [-84, 39.2])), 'service-nonsense'],

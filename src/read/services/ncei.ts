@@ -74,12 +74,14 @@ function stationIn(text: string, site: Site, range: Range, base: string): Answer
     const day = written === undefined ? null : parseDay(written.slice(0, 10));
     return day === null || holds(day);
   };
+  // History and this year come from one station: the difference between two would look like an early or a late spring.
+  const { from, to } = range.whole ?? range;
   const usable = json.value.results.flatMap(({ stations, centroid, location, startDate, endDate }) => {
     const [station] = stations;
     const [longitude, latitude] = centroid?.point ?? location?.coordinates ?? [];
     if (!station || longitude === undefined || latitude === undefined) return [];
-    if (!wanted(startDate, (day) => day <= range.from + LATE.start)) return [];
-    if (!wanted(endDate, (day) => day >= range.to - LATE.end)) return [];
+    if (!wanted(startDate, (day) => day <= from + LATE.start)) return [];
+    if (!wanted(endDate, (day) => day >= to - LATE.end)) return [];
     const east = (longitude - site.longitude) * Math.cos((site.latitude * Math.PI) / 180);
     return [{ id: station.id.replace(/^.*:/, ''), distance: Math.hypot(latitude - site.latitude, east) }];
   });
@@ -100,7 +102,11 @@ function csvIn(answer: string): Answer {
   const { value, problems } = dailySummaries.parse(text, TITLE, 'metric');
   const [first] = problems;
   if (!value) return first?.code === 'weather-none' ? empty(TITLE) : nonsense(TITLE, first?.message ?? 'no days');
-  return value.tmin.some((low) => !Number.isNaN(low)) ? { weather: value } : empty(TITLE);
+  const [header = '', row = ''] = text.split('\n');
+  const cell = header.replaceAll('"', '').split(',').indexOf('STATION');
+  const station = row.replaceAll('"', '').split(',')[cell]?.trim() ?? '';
+  const source = /^[A-Z0-9_-]{1,20}$/.test(station) ? `${TITLE}, station ${station}` : TITLE;
+  return value.tmin.some((low) => !Number.isNaN(low)) ? { weather: { ...value, source } } : empty(TITLE);
 }
 
 /** Days as JSON: a list of rows whose values are text; read as the CSV they stand for. */

@@ -17,6 +17,8 @@ export interface Site {
 export interface Range {
   readonly from: Day;
   readonly to: Day;
+  /** All that is asked of the same source, where a range is a part of it: one station has to hold it all. */
+  readonly whole?: { readonly from: Day; readonly to: Day };
 }
 
 /** Soil temperature that a service models itself: daily means at a depth. */

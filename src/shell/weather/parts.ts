@@ -36,10 +36,11 @@ export function partsOf({ weather }: Lawn, today: Day): Part[] {
   const ahead = weather.forecast === undefined || weather.forecast === 'none' ? null : FORECASTS[weather.forecast];
   const year = yearOf(today - CLOSED);
   const [from, start] = [civil(year - YEARS, 1, 1), civil(year, 1, 1)];
+  const whole = { from, to: today - 1 };
   const parts: Part[] = [];
   if (past) {
-    parts.push({ id: 'history', service: past, range: { from, to: start - 1 }, maxAgeMs: 400 * 24 * HOUR });
-    parts.push({ id: 'recent', service: past, range: { from: start, to: today - 1 }, maxAgeMs: 6 * HOUR });
+    parts.push({ id: 'history', service: past, range: { from, to: start - 1, whole }, maxAgeMs: 400 * 24 * HOUR });
+    parts.push({ id: 'recent', service: past, range: { from: start, to: today - 1, whole }, maxAgeMs: 6 * HOUR });
   }
   if (ahead) parts.push({ id: 'forecast', service: ahead, range: { from: today, to: today + 16 }, maxAgeMs: 3 * HOUR });
   return parts;
