@@ -92,7 +92,9 @@ function purchaseLine(
   season: Season,
   display: Display,
 ): string {
-  const need = `${name}: need ${inAll(needKg, needL, display)}, on the shelf ${inAll(shelfKg, shelfL, display)}`;
+  const shelf =
+    (shelfKg ?? shelfL ?? 0) === 0 ? 'none on the shelf' : `on the shelf ${inAll(shelfKg, shelfL, display)}`;
+  const need = `${name}: need ${inAll(needKg, needL, display)}, ${shelf}`;
   if (packages.length === 0)
     return buyBy === null
       ? `${need}; enough`
