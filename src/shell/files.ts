@@ -54,29 +54,53 @@ export interface Writing {
   readonly text: string;
 }
 
+/** A file that could not be written, by the name it was to have, also where the file system names none (a full disk). */
+export class NotWritten extends Error {
+  readonly file: string;
+
+  constructor(file: string, cause: unknown) {
+    super((cause as NodeJS.ErrnoException).code ?? String(cause), { cause });
+    this.file = file;
+  }
+}
+
 /**
  * Writes files whole, and all of them or none: each beside its place first, to the disk, then in its place, in the order
  * given. A file whose text stays the same is not touched.
  *
- * @throws The error of the file system, with nothing changed.
+ * @throws NotWritten, with nothing changed.
  */
 export function writeAll(writings: readonly Writing[]): void {
-  const changed = writings.filter(({ file, text }) => !existsSync(file) || readFileSync(file, 'utf8') !== text);
-  const staged = changed.map(({ file, text }) => ({ file, text, beside: `${file}.${process.pid}.part` }));
+  const staged: { readonly file: string; readonly beside: string }[] = [];
+  let at = '';
   try {
-    for (const { file, text, beside } of staged) {
-      mkdirSync(path.dirname(file), { recursive: true });
-      const handle = openSync(beside, 'w');
-      try {
-        writeFileSync(handle, text);
-        fsyncSync(handle);
-      } finally {
-        closeSync(handle);
-      }
+    for (const { file, text } of writings) {
+      at = file;
+      if (existsSync(file) && readFileSync(file, 'utf8') === text) continue;
+      const beside = `${file}.${process.pid}.part`;
+      staged.push({ file, beside });
+      writeThrough(beside, text);
     }
-    for (const { file, beside } of staged) renameSync(beside, file);
+    for (const { file, beside } of staged) {
+      at = file;
+      renameSync(beside, file);
+    }
+  } catch (error) {
+    throw new NotWritten(at, error);
   } finally {
     for (const { beside } of staged) tidy(beside);
+  }
+}
+
+/** Writes a file, and its folder where there is none, down to the disk. */
+function writeThrough(file: string, text: string): void {
+  mkdirSync(path.dirname(file), { recursive: true });
+  const handle = openSync(file, 'w');
+  try {
+    writeFileSync(handle, text);
+    fsyncSync(handle);
+  } finally {
+    closeSync(handle);
   }
 }
 

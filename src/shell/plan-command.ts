@@ -8,7 +8,7 @@ import { compareSeasons, movesInWords } from '../emit/compare.ts';
 import type { Detail } from '../emit/events.ts';
 import { planReport, stepReport } from '../emit/report.ts';
 import type { Season } from '../model/season.ts';
-import { lookupFrom, readText, writeAll } from './files.ts';
+import { lookupFrom, NotWritten, readText, writeAll } from './files.ts';
 import type { Io } from './io.ts';
 import { ledgerPath, readLedger } from './ledger-file.ts';
 import { EXIT, exitCode, printProblems } from './report-problems.ts';
@@ -63,7 +63,7 @@ export function planCommand(words: readonly string[], options: PlanOptions, io: 
   if (asked.step !== undefined) return tellStep(asked.step, season, options, io, fail);
 
   const moves = earlier.season ? compareSeasons(earlier.season, season) : null;
-  const written = writes(asked, options) ? writeOut(compiled, asked, outFolder, ledgerFile, io) : null;
+  const written = writes(asked, options) ? writeOut(compiled, outFolder, ledgerFile, io) : null;
   if (written && 'problems' in written) return fail(written.problems);
   if (options.json) {
     io.stdout(`${JSON.stringify(moves ? { ...season, moves } : season, null, 2)}\n`);
@@ -159,7 +159,6 @@ function readEarlier(
 /** Writes the ledger, then the feed: a run that ends in between is made good by the next, and no SEQUENCE ever falls. */
 function writeOut(
   { season, feed, ledger }: Compiled,
-  asked: Asked,
   out: string,
   ledgerFile: string,
   io: Io,
@@ -171,8 +170,8 @@ function writeOut(
       { file, text: feed ?? '' },
     ]);
   } catch (error) {
-    const { code, path: at } = error as NodeJS.ErrnoException;
-    return { problems: [problem('write-failed', { file: at ?? asked.file, reason: code ?? String(error) }, null)] };
+    if (!(error instanceof NotWritten)) throw error;
+    return { problems: [problem('write-failed', { file: error.file, reason: error.message }, null)] };
   }
   return { feed: path.relative(io.cwd, file) };
 }

@@ -34,7 +34,7 @@ export function readKept(cacheDir: string, key: string): Kept | null {
   }
 }
 
-/** Keeps an answer under a key, whole or not at all. @throws the error of the file system, with nothing changed. */
+/** Keeps an answer under a key, whole or not at all. @throws NotWritten, with nothing changed. */
 export function keep(cacheDir: string, key: string, { url, fetchedAt, text }: Kept): void {
   const entry = { kind: 'weather-answer', version: 1, url, fetchedAt: formatInstant(fetchedAt), text };
   writeAll([{ file: fileOf(cacheDir, key), text: `${JSON.stringify(entry)}\n` }]);

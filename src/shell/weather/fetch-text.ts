@@ -1,6 +1,7 @@
 import { formatDay } from '../../base/day.ts';
 import { type Problem, problem } from '../../base/problem.ts';
 import { dayAt, type Instant } from '../../base/zone.ts';
+import { NotWritten } from '../files.ts';
 import { type Kept, keep, readKept } from './cache.ts';
 import { type Asking, type Failure, once } from './once.ts';
 
@@ -61,8 +62,8 @@ export async function fetchText(url: string, options: FetchOptions): Promise<Fet
   try {
     keep(cacheDir, key, { url, fetchedAt, text: answer });
   } catch (error) {
-    const { code, path } = error as NodeJS.ErrnoException;
-    const unkept = problem('write-failed', { file: path ?? cacheDir, reason: code ?? String(error) }, null);
+    if (!(error instanceof NotWritten)) throw error;
+    const unkept = problem('write-failed', { file: error.file, reason: error.message }, null);
     return { text: answer, from: 'network', fetchedAt, problems: [unkept] };
   }
   return { text: answer, from: 'network', fetchedAt, problems: [] };
