@@ -24,7 +24,8 @@ import { emptyLedger, type Ledger } from './model/ledger.ts';
 import type { Season } from './model/season.ts';
 import type { WeatherSeries } from './model/weather.ts';
 import { readLawn, type ZipLookup } from './read/lawn.ts';
-import { type Linked, type Lookup, link, type Source } from './read/link.ts';
+import { type Linked, link } from './read/link.ts';
+import type { Lookup, Source } from './read/lookup.ts';
 import { planSeason } from './schedule/plan.ts';
 
 /** What a lawn is compiled from. */
@@ -115,7 +116,7 @@ const failed = (problems: readonly Problem[]): Compiled => ({
   problems: inOrder(problems),
 });
 
-function planLinked({ lawn, program, products, journal, weather }: Linked, { asOf, ledger, service }: CompileInput) {
+function planLinked({ weather, forecast, ...linked }: Linked, { asOf, ledger, service }: CompileInput) {
   const jobs = ledger?.events.flatMap(({ kind, season, step, day, dueSince }) =>
     kind === 'job' && step !== null ? [{ season, step, day, dueSince }] : [],
   );
@@ -123,13 +124,10 @@ function planLinked({ lawn, program, products, journal, weather }: Linked, { asO
   const [observed = null] = known.slice(-1);
   const history = known.slice(0, -1);
   return planSeason({
-    program,
-    lawn,
-    products,
-    journal,
+    ...linked,
     observed,
     history,
-    forecast: service?.forecast ?? null,
+    forecast: forecast ?? service?.forecast ?? null,
     ofFiles: weather.length > 0,
     previous: jobs ?? [],
     asOf,

@@ -4,7 +4,9 @@ import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { afterAll } from 'vitest';
+import type { DailySeries } from '../src/base/series.ts';
 import { main } from '../src/cli.ts';
+import type { SiteDays } from '../src/climate/site-days.ts';
 
 export const root = path.resolve(fileURLToPath(import.meta.url), '../..');
 
@@ -70,3 +72,6 @@ grass: tall-fescue
 program: program.yaml
 weather: { files: [${weather}] }
 ${extra.includes('areas:') ? '' : 'areas: { front: { rectangle: [50 ft, 20 ft] } }\n'}${extra}`;
+
+/** A place without a frost, with this length of the day. */
+export const noFrost = (dayLength: DailySeries): SiteDays => ({ dayLength, frost: () => null });

@@ -2,8 +2,8 @@ import * as v from 'valibot';
 import { type Problem, problem } from '../base/problem.ts';
 import { parseQuantity } from '../base/quantity.ts';
 import type { Kilograms, SquareMetres } from '../base/units.ts';
+import { AreaSchema } from '../model/area.ts';
 import { type Nutrient, parseAnalysis } from '../model/product.ts';
-import { AreaSchema } from '../model/shape.ts';
 import { netArea } from './area.ts';
 
 /**

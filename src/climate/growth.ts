@@ -1,5 +1,4 @@
-/** Whether a grass grows best in cool weather (C3: fescues, bluegrass, ryegrass) or in warm (C4: bermuda, zoysia). */
-export type GrassSeason = 'cool' | 'warm';
+import type { GrassSeason } from '../model/grass.ts';
 
 /** A bell curve: 1 at `optimum`, `spread` is its standard deviation (the authors call it variance). */
 interface Bell {

@@ -11,6 +11,8 @@ export interface Trace {
   readonly label: string;
   readonly tmin: DailySeries;
   readonly tmax: DailySeries;
+  /** Rain and melted snow [mm]. */
+  readonly precip: DailySeries;
   /** Daily mean soil temperature at a depth of 0.05 to 0.5 m [°C]. */
   soil(depth: Metres): DailySeries;
 }
@@ -87,6 +89,7 @@ export function traceFrom(ground: Ground, { label, from, to, moved, back, anomal
     label,
     tmin: { start: from, values: weather.tmin },
     tmax: { start: from, values: weather.tmax },
+    precip: { start: from, values: weather.precip },
     soil: (depth) => {
       const known = soils.get(depth) ?? depthSeries({ start: from, columns, end: later.end }, depth, soil, shift);
       soils.set(depth, known);

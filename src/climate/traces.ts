@@ -9,13 +9,14 @@ import {
   staleProblems,
   type WeatherInput,
 } from './known-weather.ts';
+import { type SiteDays, siteDays } from './site-days.ts';
 import { depthSeries, soilOf, soilUnder } from './soil.ts';
 import type { Texture } from './soil-parameters.ts';
 import { offsetSd, type Reading, siteOffset } from './thermometer.ts';
 import { type Ground, type Trace, traceFrom } from './trace.ts';
 
-/** The runs of weather that a plan is made from. */
-export interface Climate {
+/** The runs of weather that a plan is made from, and what is the same in all of them. */
+export interface Climate extends SiteDays {
   /** What has been seen, then each past year; the soil with one possible error of the model each. */
   readonly traces: readonly Trace[];
   /** The first of them with the soil as the model has it: what is read off for today. */
@@ -124,7 +125,11 @@ export function climateOf(input: ClimateInput): {
   }
   if (years < GOOD_YEARS) problems.push(problem('weather-few-years', { years }, known.file));
   const modelled = traceFrom(ground, { ...span, label: 'modelled', back: nearest, seed: null });
-  return { climate: { traces, modelled, past, observedThrough, forecastThrough, provenance }, problems };
+  const days = siteDays(record, filledDays, input.site.latitude, span);
+  return {
+    climate: Object.assign(days, { traces, modelled, past, observedThrough, forecastThrough, provenance }),
+    problems,
+  };
 }
 
 /** How much warmer than usual the last month of a record was [°C]. */

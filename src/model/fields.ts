@@ -106,6 +106,13 @@ export const id = v.pipe(
   v.maxLength(64, 'out-of-range:an id of at most 64 characters'),
 );
 
+/** A time to wait, in whole days. */
+export const wait = v.pipe(
+  positive('duration'),
+  v.maxValue(366, 'out-of-range:at most 366 d'),
+  v.integer('out-of-range:whole days'),
+);
+
 /** One of some words. */
 export const word = <const T extends readonly string[]>(words: T) => v.picklist(words);
 

@@ -1,4 +1,6 @@
 import * as v from 'valibot';
+import { AreaSchema } from './area.ts';
+import { LEVELS } from './condition.ts';
 import {
   above0,
   amount,
@@ -9,7 +11,6 @@ import {
   id,
   map,
   maybe,
-  monthDay,
   number,
   orWord,
   positive,
@@ -18,9 +19,10 @@ import {
   whole,
   word,
 } from './fields.ts';
+import { GRASSES } from './grass.ts';
+import { localRule } from './local-rule.ts';
 import { ProductSchema } from './product.ts';
-import { GRASSES } from './program.ts';
-import { AreaSchema } from './shape.ts';
+import { TurfSchema } from './turf.ts';
 
 /** Kinds of soil by how they pass heat on; the numbers stand in `climate/soil-parameters.ts`. */
 export const TEXTURES = ['sand', 'loamy-sand', 'sandy-loam', 'loam', 'silt-loam', 'clay-loam', 'clay', 'peat'] as const;
@@ -52,17 +54,6 @@ const spreader = map({
   passes: maybe(word(['crossing'])),
 });
 
-/** A rule of the place: something forbidden between two days of the year, or a limit on nitrogen. */
-const localRule = v.lazy((input) =>
-  input !== null && typeof input === 'object' && 'limit' in input
-    ? map({ limit: word(['N']), yearly: positive('mass per area'), because: maybe(text) })
-    : map({
-        forbid: v.array(word(['fertilizer', 'pesticide', 'nitrogen', 'phosphorus', 'seed'])),
-        between: maybe(v.strictTuple([monthDay, monthDay])),
-        because: maybe(text),
-      }),
-);
-
 const elevation = v.pipe(
   quantity('length'),
   v.minValue(-430, 'out-of-range:-430 m to 5000 m'),
@@ -85,6 +76,17 @@ const location = v.lazy((input) =>
 /** Services of past weather and of forecasts that a lawn may name. */
 export const WEATHER_SERVICES = ['none', 'open-meteo', 'ncei'] as const;
 export const FORECAST_SERVICES = ['none', 'open-meteo', 'nws'] as const;
+
+/** A laboratory's report, of one area or of the whole lawn. */
+const soilTest = map({
+  date: day,
+  area: maybe(id),
+  pH: maybe(number(2, 12)),
+  phosphorus: maybe(word(LEVELS)),
+  potassium: maybe(word(LEVELS)),
+  /** The laboratory's own recommendation. */
+  lime: maybe(positive('mass per area')),
+});
 
 /** A season-long lawn: location, areas, grass, soil, equipment, shelf, working days, local rules; private. */
 export const LawnSchema = map({
@@ -109,7 +111,10 @@ export const LawnSchema = map({
       files: maybe(v.pipe(v.array(v.string()), v.minLength(1, 'wrong-type:a list of at least one file'))),
       units: maybe(word(['metric', 'us'])),
       service: maybe(word(WEATHER_SERVICES)),
-      forecast: maybe(word(FORECAST_SERVICES)),
+      /** A service, or a weather file of days to come. */
+      forecast: maybe(
+        v.lazy((input) => (typeof input === 'string' && input.includes('.') ? v.string() : word(FORECAST_SERVICES))),
+      ),
       /** A GHCN-Daily station, for ncei; the nearest that serves when left out. */
       station: maybe(v.pipe(v.string(), v.regex(/^[A-Z0-9]{11}$/, 'wrong-type:a station such as USW00014821'))),
     }),
@@ -125,7 +130,7 @@ export const LawnSchema = map({
   soil: maybe(
     map({
       texture: maybe(word(TEXTURES)),
-      tests: maybe(v.array(map({ date: day, pH: maybe(number(2, 12)) }))),
+      tests: maybe(v.array(soilTest)),
     }),
   ),
   thermometer: maybe(
@@ -138,6 +143,7 @@ export const LawnSchema = map({
     ),
   ),
   facts: maybe(byId(v.boolean())),
+  turf: maybe(TurfSchema),
   areas: v.pipe(
     byId(AreaSchema),
     v.check((areas) => Object.keys(areas).length > 0, 'wrong-type:a map with at least one area'),
@@ -152,7 +158,7 @@ export const LawnSchema = map({
       remind: maybe(reminders),
     }),
   ),
-  steps: maybe(byId(orWord('skip', map({ date: day })))),
+  steps: maybe(byId(orWord('skip', map({ date: maybe(day), areas: maybe(v.array(id)) })))),
   'local-rules': maybe(v.array(localRule)),
   shelf: maybe(
     v.pipe(

@@ -1,35 +1,9 @@
 import * as v from 'valibot';
-import {
-  byId,
-  id,
-  keysOf,
-  map,
-  maybe,
-  monthDay,
-  number,
-  orWord,
-  positive,
-  range,
-  rate,
-  source,
-  text,
-  word,
-} from './fields.ts';
+import { ConditionSchema } from './condition.ts';
+import { byId, id, keysOf, map, maybe, monthDay, orWord, positive, range, rate, source, text, word } from './fields.ts';
+import { GRASSES } from './grass.ts';
 import type { Nutrient } from './product.ts';
 import { type Trigger, TriggerSchema } from './trigger.ts';
-
-export const GRASSES = [
-  'kentucky-bluegrass',
-  'perennial-ryegrass',
-  'tall-fescue',
-  'fine-fescue',
-  'bermudagrass',
-  'zoysiagrass',
-  'st-augustinegrass',
-  'centipedegrass',
-  'bahiagrass',
-  'buffalograss',
-] as const;
 
 export const CLIMATES = [
   'cool-humid',
@@ -104,16 +78,6 @@ const ApplySchema: v.GenericSchema<unknown, Apply> = v.lazy((input) => {
   }
   return applies[kind as keyof typeof applies] as v.GenericSchema<unknown, Apply>;
 });
-
-const below = map({ below: maybe(number(0, 14)), above: maybe(number(0, 14)) });
-
-/** A condition on the lawn; all its keys have to hold. */
-const ConditionSchema = map({
-  lawn: maybe(byId(v.boolean())),
-  'soil-test': maybe(map({ pH: maybe(below) })),
-  source: maybe(source),
-});
-export type Condition = v.InferOutput<typeof ConditionSchema>;
 
 const weather = map({
   'wind-below': maybe(positive('speed')),

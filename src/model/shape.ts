@@ -108,7 +108,7 @@ const kinds: Record<
 };
 
 /** A shape with other keys beside it: a map with exactly one shape key. */
-function shaped<E extends v.ObjectEntries>(
+export function shaped<E extends v.ObjectEntries>(
   beside: E,
 ): v.GenericSchema<unknown, { shape: Shape } & Record<string, unknown>> {
   return v.lazy((input) => {
@@ -128,11 +128,3 @@ function shaped<E extends v.ObjectEntries>(
     );
   });
 }
-
-/** A measured area as it stands in a lawn file: one shape and, if need be, parts taken off it. */
-export const AreaSchema = v.pipe(
-  shaped({ less: maybe(v.array(shaped({}))) }),
-  v.transform(
-    ({ shape, less }): AreaShape => ({ shape, less: ((less ?? []) as { shape: Shape }[]).map((part) => part.shape) }),
-  ),
-);

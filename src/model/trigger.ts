@@ -1,21 +1,11 @@
 import * as v from 'valibot';
 import type { MonthDay } from '../base/day.ts';
-import type { Celsius, Days, Metres } from '../base/units.ts';
-import { id, keysOf, map, maybe, monthDay, positive, quantity, source, word } from './fields.ts';
-import { type HeatRule, heat, heatFields, soilDepth } from './heat.ts';
-
-/** Which way a temperature has to cross a threshold. */
-export type Direction = 'rises' | 'falls';
-
-/** A condition on the trailing mean of a temperature, held for some days. */
-export interface Crossing {
-  readonly mean: Days;
-  readonly direction: Direction;
-  readonly threshold: Celsius;
-  readonly holds: Days;
-  /** The day to begin looking; the season's start when left out. */
-  readonly from?: MonthDay;
-}
+import type { Days, Metres } from '../base/units.ts';
+import { air, type Crossing, dayLength, growth, soil } from './crossing.ts';
+import { id, keysOf, map, maybe, monthDay, source, wait } from './fields.ts';
+import { type FrostRule, frost } from './frost.ts';
+import type { GrassSeason } from './grass.ts';
+import { type HeatRule, heat, heatFields } from './heat.ts';
 
 /** A rule that gives a day, or none, in one run of weather. */
 export type Trigger = { readonly source?: string } & (
@@ -23,6 +13,9 @@ export type Trigger = { readonly source?: string } & (
   | ({ readonly kind: 'soil'; readonly depth: Metres } & Crossing)
   | ({ readonly kind: 'air'; readonly stat: 'min' | 'mean' | 'max' } & Crossing)
   | ({ readonly kind: 'degree-days'; readonly from: MonthDay } & HeatRule)
+  | ({ readonly kind: 'growth'; readonly grass: GrassSeason } & Crossing)
+  | ({ readonly kind: 'day-length' } & Crossing)
+  | ({ readonly kind: 'frost' } & FrostRule)
   | {
       readonly kind: 'after';
       /** The step to count from; left out, it is the window's own opening. */
@@ -37,61 +30,10 @@ export type Trigger = { readonly source?: string } & (
 
 export type TriggerOf<K extends Trigger['kind']> = Extract<Trigger, { kind: K }>;
 
-const days = v.pipe(
-  positive('duration'),
-  v.minValue(1, 'out-of-range:at least 1 d'),
-  v.maxValue(366, 'out-of-range:at most 366 d'),
-  v.integer('out-of-range:whole days'),
-);
-
-const crossingFields = {
-  mean: maybe(days, '1 d'),
-  'rises-to': maybe(quantity('temperature')),
-  'falls-to': maybe(quantity('temperature')),
-  holds: maybe(days, '1 d'),
-  from: maybe(monthDay),
-  source: maybe(source),
-};
-
-/** Turns `rises-to` or `falls-to` into a direction and a threshold; exactly one has to stand. */
-const directed = <T extends { risesTo?: Celsius; fallsTo?: Celsius }>() =>
-  v.rawTransform<T, Omit<T, 'risesTo' | 'fallsTo'> & { direction: Direction; threshold: Celsius }>(
-    ({ dataset, addIssue, NEVER }) => {
-      const { risesTo, fallsTo, ...rest } = dataset.value;
-      if ((risesTo === undefined) === (fallsTo === undefined)) {
-        addIssue({ message: 'trigger-direction' });
-        return NEVER;
-      }
-      return {
-        ...rest,
-        direction: risesTo === undefined ? 'falls' : 'rises',
-        threshold: (risesTo ?? fallsTo) as Celsius,
-      };
-    },
-  );
-
-const soil = v.pipe(
-  map({ depth: soilDepth, ...crossingFields }),
-  directed(),
-  v.transform((value) => ({ kind: 'soil' as const, ...value })),
-);
-
-const air = v.pipe(
-  map({ stat: maybe(word(['min', 'mean', 'max']), 'mean'), ...crossingFields }),
-  directed(),
-  v.transform((value) => ({ kind: 'air' as const, ...value })),
-);
-
 const degreeDays = v.pipe(
   map({ ...heatFields, from: monthDay }),
   heat(),
   v.transform((value) => ({ kind: 'degree-days' as const, ...value })),
-);
-
-const wait = v.pipe(
-  positive('duration'),
-  v.maxValue(366, 'out-of-range:at most 366 d'),
-  v.integer('out-of-range:whole days'),
 );
 
 const after = v.pipe(
@@ -132,6 +74,9 @@ const kinds = {
   soil,
   air,
   'degree-days': degreeDays,
+  growth,
+  'day-length': dayLength,
+  frost,
   after,
   'any-of': several('any-of'),
   'all-of': several('all-of'),

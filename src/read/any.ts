@@ -1,5 +1,6 @@
 import type { Problem } from '../base/problem.ts';
 import { readJournal, readLawn, readProducts, type ZipLookup } from './lawn.ts';
+import type { Lookup } from './lookup.ts';
 import { readProgram } from './program.ts';
 import { LIMIT } from './validate.ts';
 import { readWeather } from './weather.ts';
@@ -20,9 +21,15 @@ export function kindOf(text: string, name: string): FileKind | null {
 }
 
 /** The problems of one file by itself, read as its kind; where it says none, as a lawn, the kind most people write. */
-export function problemsOf(text: string, name: string, kind: FileKind | null, zips?: ZipLookup): readonly Problem[] {
+export function problemsOf(
+  text: string,
+  name: string,
+  kind: FileKind | null,
+  lookup: Lookup,
+  zips?: ZipLookup,
+): readonly Problem[] {
   const readers = {
-    program: readProgram,
+    program: (text: string, name: string) => readProgram(text, name, lookup),
     products: readProducts,
     lawn: (text: string, name: string) => readLawn(text, name, zips),
     journal: readJournal,

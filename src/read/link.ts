@@ -6,22 +6,10 @@ import type { Product } from '../model/product.ts';
 import type { Program } from '../model/program.ts';
 import type { WeatherSeries } from '../model/weather.ts';
 import { readJournal, readProducts } from './lawn.ts';
+import type { Lookup, Source } from './lookup.ts';
 import { readProgram } from './program.ts';
 import type { Parsed } from './validate.ts';
 import { readWeather } from './weather.ts';
-
-/** A file that another one names: its name for problems and its text. */
-export interface Source {
-  readonly name: string;
-  readonly text: string;
-}
-
-/**
- * Finds a file by the path that stands in another file.
- *
- * @returns The file; null where there is none; a reason where it cannot be read.
- */
-export type Lookup = (ref: string, from: string) => Source | null | { readonly reason: string };
 
 /** Files that a command names instead of the lawn. */
 export interface Instead {
@@ -33,9 +21,13 @@ export interface Instead {
 export interface Linked {
   readonly lawn: Lawn;
   readonly program: Program;
+  /** Programs of areas that have one of their own, by area. */
+  readonly areaPrograms: ReadonlyMap<string, Program>;
   readonly products: ReadonlyMap<string, Product>;
   readonly journal: Journal;
   readonly weather: readonly WeatherSeries[];
+  /** The days to come, where a file of the lawn's tells them. */
+  readonly forecast: WeatherSeries | null;
 }
 
 /**
@@ -77,8 +69,14 @@ export function link(
   const program = follow(
     instead.program ?? lawn.program,
     instead.program === undefined ? ['program'] : null,
-    ({ text, name }) => readProgram(text, name),
+    ({ text, name }) => readProgram(text, name, lookup),
   );
+  const areaPrograms = new Map<string, Program>();
+  for (const [id, area] of Object.entries(lawn.areas)) {
+    if (area.program === undefined || instead.program !== undefined) continue;
+    const own = follow(area.program, ['areas', id, 'program'], ({ text, name }) => readProgram(text, name, lookup));
+    if (own) areaPrograms.set(id, own);
+  }
   const products = new Map<string, Product>();
   for (const [i, entry] of (lawn.products ?? []).entries()) {
     if (typeof entry !== 'string') products.set(entry.id, entry);
@@ -92,6 +90,10 @@ export function link(
     const path = instead.weather ? null : ['weather', 'files', i];
     return follow(ref, path, ({ text, name }) => readWeather(text, name, lawn.weather.units)) ?? [];
   });
+  const ahead = lawn.weather.forecast;
+  const forecast = ahead?.includes('.')
+    ? (follow(ahead, ['weather', 'forecast'], ({ text, name }) => readWeather(text, name, lawn.weather.units)) ?? null)
+    : null;
   const journalRef = fileBeside(parsed.file, 'journal.yaml').replace(/^.*[/\\]/, '');
   const written = lookup(journalRef, parsed.file);
   // Pins, skips and the journal name steps of the lawn's own program; another one tried on it need not have them.
@@ -109,7 +111,7 @@ export function link(
   if (program) problems.push(...referenceProblems(parsed, lawn, program, ids));
   const fine = problems.every(({ severity }) => severity !== 'error');
   if (!program || !journal || !fine) return { problems };
-  return { value: { lawn, program, products, journal, weather }, problems };
+  return { value: { lawn, program, areaPrograms, products, journal, weather, forecast }, problems };
 }
 
 /** The name of a file that stands beside a lawn file: its name without `.yaml`, then this ending. */

@@ -26,10 +26,22 @@ export function tooLarge(text: string, file: string, limit: number): Problem | n
 }
 
 /**
- * Reads a YAML file of one kind: size, syntax, then schema; all problems of a stage at once, each with its place.
+ * Opens a YAML file as plain data: size, then syntax; a file without anything in it is a problem.
  *
  * @param what The file's kind in words, for an empty file.
  */
+export function openYaml(text: string, file: string, what: string, limit: number = LIMIT.small): Parsed<never> {
+  const start: Place = { file, line: 1, column: 1, length: 1 };
+  const failed = (problems: readonly Problem[]) => ({ problems, file, place: () => start, data: undefined });
+  const large = tooLarge(text, file, limit);
+  if (large) return failed([large]);
+  const { data, problems, place } = readYaml(text, file);
+  if (problems.length > 0) return failed(problems);
+  if (data === undefined || data === null) return failed([problem('file-empty', { what }, start)]);
+  return { problems, file, place, data };
+}
+
+/** Reads a YAML file of one kind: size, syntax, then schema; all problems of a stage at once, each with its place. */
 export function readAs<S extends v.GenericSchema>(
   schema: S,
   text: string,
@@ -37,18 +49,13 @@ export function readAs<S extends v.GenericSchema>(
   what: string,
   limit: number = LIMIT.small,
 ): Parsed<v.InferOutput<S>> {
-  const start: Place = { file, line: 1, column: 1, length: 1 };
-  const failed = (problems: readonly Problem[]): Parsed<v.InferOutput<S>> => ({
-    problems,
-    file,
-    place: () => start,
-    data: undefined,
-  });
-  const large = tooLarge(text, file, limit);
-  if (large) return failed([large]);
-  const { data, problems, place } = readYaml(text, file);
-  if (problems.length > 0) return failed(problems);
-  if (data === undefined || data === null) return failed([problem('file-empty', { what }, start)]);
+  const opened = openYaml(text, file, what, limit);
+  return opened.problems.length > 0 ? opened : judge(schema, opened);
+}
+
+/** Judges opened data by a schema. */
+export function judge<S extends v.GenericSchema>(schema: S, opened: Parsed<unknown>): Parsed<v.InferOutput<S>> {
+  const { file, place, data } = opened;
   const result = v.safeParse(schema, data);
   const found = [...(result.issues ?? []).map((issue) => toProblem(issue, place, data)), ...reserved(data, [], place)];
   if (found.length > 0) return { problems: found, file, place, data };
@@ -108,7 +115,10 @@ function toProblem(issue: v.BaseIssue<unknown>, place: YamlFile['place'], data: 
     case 'area-crossing':
       return problem(code, { first: Number(rest[0]), second: Number(rest[1]) }, here);
     case 'trigger-direction':
+    case 'trigger-frost':
     case 'trigger-after':
+    case 'local-rule':
+    case 'turf-both':
     case 'degree-days-upper':
     case 'degree-days-cutoff':
     case 'degree-days-soil':

@@ -2,10 +2,11 @@ import { type AreaInput, areaAmount, inWords, roundingOf } from '../amounts/amou
 import { NO_NUTRIENTS, nutrientsOf } from '../amounts/product.ts';
 import { type Day, formatDay } from '../base/day.ts';
 import { type Display, significant } from '../base/display.ts';
+import type { Condition } from '../model/condition.ts';
 import type { Amount } from '../model/fields.ts';
 import type { JournalEntry } from '../model/journal.ts';
 import { isPesticide } from '../model/product.ts';
-import { type Condition, type Step, triggersIn } from '../model/program.ts';
+import { type Step, triggersIn } from '../model/program.ts';
 import type { Application, AreaAmount, Total } from '../model/season.ts';
 import type { Trigger } from '../model/trigger.ts';
 import { hoursOn, minutesFor } from './hours.ts';

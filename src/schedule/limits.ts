@@ -14,7 +14,9 @@ export function limitsOf(placed: readonly PlacedStep[], ground: Ground, areas: R
   const caps = [
     ...(yearly?.to === undefined ? [] : [{ name: 'nitrogen-yearly', limit: yearly.to, source: yearly.source ?? null }]),
     ...(lawn.localRules ?? []).flatMap((rule) =>
-      'limit' in rule ? [{ name: 'nitrogen-yearly-local', limit: rule.yearly, source: rule.because ?? null }] : [],
+      'limit' in rule && rule.yearly !== undefined && rule.limit === 'N'
+        ? [{ name: 'nitrogen-yearly-local', limit: rule.yearly, source: rule.because ?? null }]
+        : [],
     ),
   ];
   return caps.flatMap(({ name, limit, source }) =>

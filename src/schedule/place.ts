@@ -3,10 +3,11 @@ import { type Day, parseDay } from '../base/day.ts';
 import { STALE } from '../climate/known-weather.ts';
 import type { Trace } from '../climate/trace.ts';
 import type { Climate } from '../climate/traces.ts';
+import type { Condition } from '../model/condition.ts';
 import type { Journal } from '../model/journal.ts';
 import type { Lawn } from '../model/lawn.ts';
 import type { Product } from '../model/product.ts';
-import { type Condition, type Program, type Step, triggersOf } from '../model/program.ts';
+import { type Program, type Step, triggersOf } from '../model/program.ts';
 import type { Status } from '../model/season.ts';
 import { type Choice, chooseDay } from './choose.ts';
 import { type Progress, progressOf } from './progress.ts';
@@ -84,7 +85,8 @@ export function placeSteps(
     for (const step of ready) {
       // A step's references are placed for good once it is ready, so its windows are worked out once.
       if (windowsOf.has(step)) continue;
-      const over = (traces: readonly Trace[]) => traces.map((trace) => windowIn(step, trace, season, referenceDay));
+      const over = (traces: readonly Trace[]) =>
+        traces.map((trace) => windowIn(step, { trace, site: ground.climate, season, referenceDay }));
       windowsOf.set(step, { ofTraces: over(ground.climate.traces), ofPastYears: over(past) });
     }
     const windows = (step: Step) => windowsOf.get(step) as Windows;
@@ -125,9 +127,9 @@ function placeStep(
     notBest: null,
     dueSince: null,
   };
-  const pin = lawn.steps?.[step.id];
+  const asked = lawn.steps?.[step.id];
   if (progress.doneOn !== null) return { ...base, status: 'done' };
-  if (pin === 'skip') return { ...base, status: 'skipped' };
+  if (asked === 'skip') return { ...base, status: 'skipped' };
   if (!wanted(step, lawn)) return { ...base, status: 'dropped' };
   // Of the traces that have a window: one without would never close.
   if (chance > 0 && shareBy(windows, 'closes', asOf - 1) / chance >= CLOSED) return { ...base, status: 'missed' };
@@ -140,9 +142,10 @@ function placeStep(
     if (!opened) return 'expected';
     return dueSince !== null || (day !== null && day <= asOf) ? 'due' : 'open';
   };
-  if (pin && pin.date >= season.start && pin.date <= season.end) {
-    const choice: Choice = { day: pin.date, inWindow: shareHolding(windows, pin.date), insteadOf: null, moved: null };
-    return { ...base, dueSince, status: statusOn(pin.date), choice, pinned: true };
+  const pin = asked?.date;
+  if (pin !== undefined && pin >= season.start && pin <= season.end) {
+    const choice: Choice = { day: pin, inWindow: shareHolding(windows, pin), insteadOf: null, moved: null };
+    return { ...base, dueSince, status: statusOn(pin), choice, pinned: true };
   }
   if (chance < LEAST_CHANCE) return { ...base, status: statusOn(null) };
   const seen = climate.observedThrough;

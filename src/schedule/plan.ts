@@ -25,6 +25,8 @@ import { en } from './words/en.ts';
 /** Everything that a season is planned from. Plain data; the as-of day is an argument, never the clock. */
 export interface PlanInput {
   readonly program: Program;
+  /** Programs of areas that have one of their own, by area; left out where none has. */
+  readonly areaPrograms?: ReadonlyMap<string, Program>;
   readonly products: ReadonlyMap<string, Product>;
   readonly lawn: Lawn;
   readonly journal: Journal;

@@ -2,6 +2,7 @@ import { civil, type Day, latestOnOrBefore } from '../base/day.ts';
 import type { Display } from '../base/display.ts';
 import { quantile } from '../base/quantile.ts';
 import { trailingMean } from '../base/series.ts';
+import { growthPotential } from '../climate/growth.ts';
 import { heatBetween } from '../climate/heat.ts';
 import { airMean, type Trace } from '../climate/trace.ts';
 import type { Trigger } from '../model/trigger.ts';
@@ -26,6 +27,8 @@ function valueOn(trigger: Trigger, day: Day): ((trace: Trace) => number) | null 
           day,
           trigger.mean,
         );
+    case 'growth':
+      return (trace) => growthPotential(trailingMean(airMean(trace), day, trigger.mean), trigger.grass);
     case 'degree-days': {
       const from = latestOnOrBefore(trigger.from, day);
       return (trace) => heatBetween(trace, trigger, from, day);
@@ -50,7 +53,8 @@ export function readingOf(
   const now = value(climate.modelled);
   if (Number.isNaN(now)) return null;
   const usual = median(climate.past(season.start, season.end), value);
-  const print = trigger.kind === 'degree-days' ? display.heat : display.temperature;
+  const print =
+    trigger.kind === 'degree-days' ? display.heat : trigger.kind === 'growth' ? words.percent : display.temperature;
   return words.valueToday(
     naming(trigger, display, words),
     print(now),
@@ -69,6 +73,8 @@ function naming(trigger: Trigger, display: Display, words: Words): string {
         display.shortDay(civil(2027, trigger.from.month, Math.min(trigger.from.day, 28))),
         trigger.method,
       );
+    case 'growth':
+      return words.growth(trigger.grass, trigger.mean);
     default:
       return words.air('mean' in trigger ? trigger.mean : 1);
   }

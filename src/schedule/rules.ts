@@ -3,7 +3,8 @@ import { type Day, firstOnOrAfter, latestOnOrBefore, weekday } from '../base/day
 import { at } from '../base/series.ts';
 import { NODES } from '../climate/conduction.ts';
 import type { Climate } from '../climate/traces.ts';
-import type { Lawn, LocalRule } from '../model/lawn.ts';
+import type { Lawn } from '../model/lawn.ts';
+import type { LocalRule } from '../model/local-rule.ts';
 import { isPesticide } from '../model/product.ts';
 import type { Program, Step } from '../model/program.ts';
 
@@ -80,7 +81,7 @@ export function forbiddenBy(input: RuleInput): (day: Day) => Forbidden | null {
 /** The substance that a local rule forbids on a day. */
 function forbidden(rule: LocalRule, substances: ReadonlySet<Substance>, day: Day): Substance | null {
   if (!('forbid' in rule)) return null;
-  const substance = rule.forbid.find((one) => substances.has(one));
+  const substance = rule.forbid.find((one): one is Substance => (substances as ReadonlySet<string>).has(one));
   if (!substance) return null;
   if (!rule.between) return substance;
   const [from, to] = rule.between;

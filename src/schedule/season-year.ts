@@ -48,9 +48,13 @@ function movedTrigger(trigger: Trigger): Trigger {
       return { ...trigger, on: moved(trigger.on) };
     case 'soil':
     case 'air':
+    case 'growth':
+    case 'day-length':
       return trigger.from ? { ...trigger, from: moved(trigger.from) } : trigger;
     case 'degree-days':
       return { ...trigger, from: moved(trigger.from) };
+    case 'frost':
+      return trigger;
     case 'after':
       return trigger.otherwise ? { ...trigger, otherwise: movedTrigger(trigger.otherwise) } : trigger;
     case 'any-of':

@@ -1,13 +1,18 @@
 import { type Day, firstOnOrAfter, latestOnOrBefore, type MonthDay } from '../base/day.ts';
-import { type DailySeries, endOf, trailingMean } from '../base/series.ts';
+import { type DailySeries, endOf, seriesOf, trailingMean } from '../base/series.ts';
+import { growthPotential } from '../climate/growth.ts';
 import { heatReached } from '../climate/heat.ts';
+import type { SiteDays } from '../climate/site-days.ts';
 import { airMean, type Trace } from '../climate/trace.ts';
-import type { Crossing, Trigger, TriggerOf } from '../model/trigger.ts';
+import type { Crossing } from '../model/crossing.ts';
+import type { Trigger, TriggerOf } from '../model/trigger.ts';
 import type { SeasonYear } from './season-year.ts';
 
 /** What a trigger is resolved in. */
 export interface TriggerContext {
   readonly trace: Trace;
+  /** What is the same in all traces. */
+  readonly site: SiteDays;
   readonly season: SeasonYear;
   /** The window's own opening in this trace; null while the opening itself is resolved. */
   readonly opening: Day | null;
@@ -43,6 +48,14 @@ const resolvers: { readonly [K in Trigger['kind']]: Resolver<K> } = {
     }
     return null;
   },
+  growth: (trigger, context) =>
+    // The potential of a mean, as published for weeks and months: not the mean of daily potentials.
+    crossing(growthSeries(context.trace, trigger), { ...trigger, mean: 1 }, context),
+  'day-length': (trigger, context) => crossing(context.site.dayLength, trigger, context),
+  frost: (trigger, { site, season }) => {
+    const day = site.frost(trigger, season.start);
+    return day === null ? null : Math.max(day, season.start);
+  },
   after: (trigger, context) => {
     const base = trigger.step === undefined ? context.opening : context.referenceDay(trigger.step);
     if (base === null) return trigger.otherwise ? resolveTrigger(trigger.otherwise, context) : null;
@@ -68,6 +81,12 @@ const nextOf = (monthDay: MonthDay, day: Day): Day => firstOnOrAfter(monthDay, d
 
 function airSeries(trace: Trace, stat: 'min' | 'mean' | 'max'): DailySeries {
   return stat === 'min' ? trace.tmin : stat === 'max' ? trace.tmax : airMean(trace);
+}
+
+/** Growth potential of the trailing mean of the air [0 to 1]. */
+export function growthSeries(trace: Trace, { grass, mean }: Pick<TriggerOf<'growth'>, 'grass' | 'mean'>): DailySeries {
+  const air = airMean(trace);
+  return seriesOf(air.start, endOf(air), (day) => growthPotential(trailingMean(air, day, mean), grass));
 }
 
 /**

@@ -1,10 +1,8 @@
 import { type Day, formatDay } from '../base/day.ts';
 import { quantile } from '../base/quantile.ts';
-import type { Trace } from '../climate/trace.ts';
 import type { Step } from '../model/program.ts';
 import type { Spread } from '../model/season.ts';
-import type { SeasonYear } from './season-year.ts';
-import { resolveTrigger } from './triggers.ts';
+import { resolveTrigger, type TriggerContext } from './triggers.ts';
 
 /** The days in which a step is right, in one trace. */
 export interface Window {
@@ -26,13 +24,8 @@ export interface Windows {
  * No opening in the season, or a close before it: no window. No close: the season's end. `best` is clipped to the
  * window and is the opening where the step names none.
  */
-export function windowIn(
-  step: Step,
-  trace: Trace,
-  season: SeasonYear,
-  referenceDay: (step: string) => Day | null,
-): Window | null {
-  const context = { trace, season, referenceDay };
+export function windowIn(step: Step, context: Omit<TriggerContext, 'opening'>): Window | null {
+  const { season } = context;
   const opens = resolveTrigger(step.window.opens, { ...context, opening: null });
   if (opens === null || opens < season.start || opens > season.end) return null;
   const later = { ...context, opening: opens };

@@ -28,7 +28,7 @@ function checkFile(file: string, io: Io): readonly Problem[] {
   if (source === null) return [problem('file-missing', { ref: file }, null)];
   if ('reason' in source) return [problem('file-unreadable', { ref: file, reason: source.reason }, null)];
   const kind = kindOf(source.text, source.name);
-  if (kind !== 'lawn') return problemsOf(source.text, source.name, kind, zipLookup);
+  if (kind !== 'lawn') return problemsOf(source.text, source.name, kind, lookupFrom(io.cwd), zipLookup);
   return readAll({
     lawn: { ...source, name: path.relative(io.cwd, path.resolve(io.cwd, file)) },
     lookup: lookupFrom(io.cwd),

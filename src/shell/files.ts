@@ -11,7 +11,7 @@ import {
   writeFileSync,
 } from 'node:fs';
 import path from 'node:path';
-import type { Lookup, Source } from '../read/link.ts';
+import type { Lookup, Source } from '../read/lookup.ts';
 
 /** No file above this is brought into memory; each kind has its own lower limit. */
 const LARGEST = 64 * 1024 * 1024;

@@ -6,7 +6,7 @@ import { type Problem, problem } from '../base/problem.ts';
 import { nearestWord } from '../base/quantity.ts';
 import { dayAt, zoneAt } from '../base/zone.ts';
 import { readLawn } from '../read/lawn.ts';
-import type { Source } from '../read/link.ts';
+import type { Source } from '../read/lookup.ts';
 import { readText } from './files.ts';
 import type { Io } from './io.ts';
 import { zipLookup } from './zips.ts';

@@ -2,13 +2,15 @@
 import { describe, expect, test } from 'vitest';
 import { type Day, formatDay, parseDay } from '../../src/base/day.ts';
 import { type DailySeries, seriesOf } from '../../src/base/series.ts';
+import { dayLengthOn } from '../../src/climate/day-length.ts';
+import { type SiteDays, siteDays } from '../../src/climate/site-days.ts';
 import type { Trace } from '../../src/climate/trace.ts';
 import type { Program } from '../../src/model/program.ts';
 import type { Trigger } from '../../src/model/trigger.ts';
 import { readProgram } from '../../src/read/program.ts';
 import type { SeasonYear } from '../../src/schedule/season-year.ts';
 import { resolveTrigger } from '../../src/schedule/triggers.ts';
-import { programText } from '../kit.ts';
+import { noFrost, programText } from '../kit.ts';
 
 const day = (text: string): Day => parseDay(text) as Day;
 const season: SeasonYear = { year: 2027, start: day('2027-01-01'), end: day('2027-12-31') };
@@ -20,6 +22,7 @@ function traceOf(air: (d: Day) => number, soil: (d: Day, depth: number) => numbe
     label: 'test',
     tmin: of((d) => air(d) - range / 2),
     tmax: of((d) => air(d) + range / 2),
+    precip: of(() => 0),
     soil: (depth) => of((d) => soil(d, depth)),
   };
 }
@@ -37,8 +40,12 @@ function trigger(yaml: string, edge: 'opens' | 'closes' = 'opens'): Trigger {
   return (value as Program).steps[0]?.window[edge] as Trigger;
 }
 
+/** Hours of daylight at 40° north. */
+const dayLengths = seriesOf(day('2025-11-01'), day('2028-06-01'), (d) => dayLengthOn(d, 40));
+
 interface Where {
   readonly trace?: Trace;
+  readonly site?: SiteDays;
   readonly opening?: string;
   readonly reference?: string | null;
   readonly in?: SeasonYear;
@@ -48,6 +55,7 @@ function resolved(yaml: string, where: Where = {}): string | null {
   const opening = where.opening === undefined ? null : day(where.opening);
   const found = resolveTrigger(trigger(yaml, opening === null ? 'opens' : 'closes'), {
     trace: where.trace ?? traceOf(() => 0),
+    site: where.site ?? noFrost(dayLengths),
     season: where.in ?? season,
     opening,
     referenceDay: () => (where.reference ? day(where.reference) : null),
@@ -310,5 +318,80 @@ describe('month-days of a window', () => {
     expect(resolved('{ date: 05-15 }', { opening: '2027-04-02' })).toBe('2027-05-15');
     expect(resolved('{ date: 02-15 }', { opening: '2027-11-20' })).toBe('2028-02-15');
     expect(resolved('{ date: 04-02 }', { opening: '2027-04-02' })).toBe('2027-04-02');
+  });
+});
+
+describe('growth', () => {
+  // 10 °C until February, 15 °C in March, 20 °C from April on: cool-season potential 0.19, 0.66 and 1.
+  const trace = traceOf((d) => (d < day('2027-03-01') ? 10 : d < day('2027-04-01') ? 15 : 20));
+  test('is the temperature growth potential of the grass', () => {
+    expect(resolved('{ growth: { grass: cool, rises-to: 0.5 } }', { trace })).toBe('2027-03-01');
+    expect(resolved('{ growth: { grass: cool, rises-to: 0.9 } }', { trace })).toBe('2027-04-01');
+    expect(resolved('{ growth: { grass: warm, rises-to: 0.5 } }', { trace })).toBe(null);
+  });
+  test('is that of the mean air temperature, not the mean of potentials', () => {
+    // On 3 April the 5-day mean of the air is (2 × 15 + 3 × 20) / 5 = 18 °C: 0.936.
+    expect(resolved('{ growth: { grass: cool, mean: 5 d, rises-to: 0.93 } }', { trace })).toBe('2027-04-03');
+  });
+  test('falls-to needs `from` in opens', () =>
+    expect(codesOf('{ growth: { grass: cool, falls-to: 0.5 } }')).toEqual(['trigger-from']));
+  test('goes from 0 to 1', () => expect(codesOf('{ growth: { grass: cool, rises-to: 2 } }')).toEqual(['out-of-range']));
+});
+
+describe('day-length', () => {
+  test('is sun above the horizon', () => {
+    // Day and night are equal three to four days before the March and after the September equinox, for refraction and
+    // the sun's disc (U.S. Naval Observatory, "The Seasons and the Earth's Orbit"): about 17 March and 26 September at 40° N.
+    expect(['2027-03-17', '2027-03-18']).toContain(resolved('{ day-length: { rises-to: 12 h } }'));
+    expect(['2027-09-25', '2027-09-26']).toContain(resolved('{ day-length: { falls-to: 12 h, from: 07-01 } }'));
+  });
+  test('is at most 24 h', () => expect(codesOf('{ day-length: { rises-to: 25 h } }')).toEqual(['out-of-range']));
+});
+
+describe('frost', () => {
+  /** Past winters of 2001 to 2026: the first 0 °C on 20 October, the last on 5 April, each year. */
+  const winters = (latitude = 40, swing = 182) => {
+    const start = day('2001-01-01');
+    const tmin = seriesOf(start, day('2027-02-01'), (d) => {
+      const at = formatDay(d - (latitude < 0 ? swing : 0)).slice(5);
+      return at >= '10-20' || at <= '04-05' ? -1 : 9;
+    }).values;
+    const record = { source: 'test', start, tmin, tmax: tmin, precip: tmin };
+    return siteDays(record, new Set(), latitude, { from: start, to: start + 1 });
+  };
+  const site = winters();
+  test('first is the day by which the chance of all years have had one', () =>
+    expect(resolved('{ frost: { first: 32 F, chance: 50% } }', { site })).toBe('2027-10-20'));
+  test('last is the day after which the chance of all years still have one', () =>
+    expect(resolved('{ frost: { last: 0 C, chance: 10% } }', { site })).toBe('2027-04-05'));
+  test('before and after shift it', () => {
+    expect(resolved('{ frost: { first: 0 C, chance: 50%, before: 6 weeks } }', { site })).toBe('2027-09-08');
+    expect(resolved('{ frost: { last: 0 C, chance: 50%, after: 10 d } }', { site })).toBe('2027-04-15');
+  });
+  test('it is the same in every trace, whatever the weather of the season', () => {
+    const [hot, cold] = [traceOf(() => 30), traceOf(() => -30)].map((trace) =>
+      resolved('{ frost: { first: 0 C, chance: 50% } }', { trace, site }),
+    );
+    expect([hot, cold]).toEqual(['2027-10-20', '2027-10-20']);
+  });
+  test('too few years with frost: none', () => {
+    expect(resolved('{ frost: { first: -10 C, chance: 50% } }', { site })).toBe(null);
+    expect(resolved('{ frost: { first: 0 C, chance: 50% } }', { site: noFrost(dayLengths) })).toBe(null);
+  });
+  test('the southern cold season begins in January', () => {
+    const south = { year: 2026, start: day('2026-07-01'), end: day('2027-06-30') };
+    expect(resolved('{ frost: { first: 0 C, chance: 50% } }', { site: winters(-40), in: south })).toBe('2027-04-20');
+    expect(resolved('{ frost: { last: 0 C, chance: 50% } }', { site: winters(-40), in: south })).toBe('2026-10-04');
+  });
+  test('a season from autumn on has its own first frost', () => {
+    const autumn = { year: 2026, start: day('2026-08-01'), end: day('2027-07-31') };
+    expect(resolved('{ frost: { first: 0 C, chance: 50% } }', { site, in: autumn })).toBe('2026-10-20');
+    expect(resolved('{ frost: { last: 0 C, chance: 50% } }', { site, in: autumn })).toBe('2027-04-05');
+  });
+  test('names one of first and last, at a chance between 0 and 100 %', () => {
+    expect(codesOf('{ frost: { first: 0 C, last: 0 C, chance: 50% } }')).toEqual(['trigger-frost']);
+    expect(codesOf('{ frost: { chance: 50% } }')).toEqual(['trigger-frost']);
+    expect(codesOf('{ frost: { first: 0 C, chance: 150% } }')).toEqual(['out-of-range']);
+    expect(codesOf('{ frost: { first: 0 C, chance: 50%, before: 1 week, after: 1 week } }')).toEqual(['trigger-frost']);
   });
 });

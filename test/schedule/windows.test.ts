@@ -9,7 +9,7 @@ import { chooseDay } from '../../src/schedule/choose.ts';
 import type { Forbidden } from '../../src/schedule/rules.ts';
 import { seasonsOf, southernSteps } from '../../src/schedule/season-year.ts';
 import { chanceOf, shareHolding, spreadOf, type Window, type Windows, windowIn } from '../../src/schedule/windows.ts';
-import { programText } from '../kit.ts';
+import { noFrost, programText } from '../kit.ts';
 
 const day = (text: string): Day => parseDay(text) as Day;
 const season = { year: 2027, start: day('2027-01-01'), end: day('2027-12-31') };
@@ -26,11 +26,16 @@ const stepOf = (window: string): Step => programOf(window).steps[0] as Step;
 
 const flat = (value: number): Trace => {
   const series = seriesOf(day('2025-11-01'), day('2028-06-01'), () => value);
-  return { label: 'flat', tmin: series, tmax: series, soil: () => series };
+  return { label: 'flat', tmin: series, tmax: series, precip: series, soil: () => series };
 };
 
 function windowOf(yaml: string): Record<keyof Window, string> | null {
-  const window = windowIn(stepOf(yaml), flat(0), season, () => null);
+  const window = windowIn(stepOf(yaml), {
+    trace: flat(0),
+    site: noFrost(flat(0).tmin),
+    season,
+    referenceDay: () => null,
+  });
   return window && { opens: formatDay(window.opens), best: formatDay(window.best), closes: formatDay(window.closes) };
 }
 

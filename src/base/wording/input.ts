@@ -63,7 +63,11 @@ export const input = {
       `A trigger has exactly one kind; found ${a.found}. Kinds: ${list(a.allowed)}.`,
   ),
   'trigger-direction': error(
-    (_: Found) => 'A trigger on a temperature has exactly one direction: "rises-to" or "falls-to".',
+    (_: Found) => 'A trigger on a signal has exactly one direction: "rises-to" or "falls-to".',
+  ),
+  'trigger-frost': error(
+    (_: Found) =>
+      '"frost" names exactly one of "first" and "last", a temperature such as 28 F, and at most one of "before" and "after".',
   ),
   'trigger-from': error(
     (_: Found) =>
@@ -98,6 +102,13 @@ export const input = {
   'circular-after': error(
     (a: { path: readonly string[] }) =>
       `Steps wait for each other in a circle: ${a.path.join(' → ')}. One of them needs a date or a temperature of its own.`,
+  ),
+  'extends-circle': error(
+    (a: { files: readonly string[] }) =>
+      `Programs extend each other in a circle: ${a.files.join(' → ')}. One of them has to stand on its own.`,
+  ),
+  'extends-deep': error(
+    (a: { limit: number }) => `More than ${a.limit} programs extend each other. Extend the one meant directly.`,
   ),
   'unknown-source': error(
     (a: Word) =>

@@ -22,6 +22,9 @@ export const lawn = {
   ),
   'grass-mismatch': warning((a: Expected) => `The lawn is ${a.found}; the program is written for ${a.expected}.`),
 
+  'local-rule': error((_: Found) => 'A "limit" needs "yearly", "single" or both: a rate such as 3 lb/1000 sqft.'),
+  'turf-both': error((_: Found) => 'Turf is either seeded or sodded; name the one day that counts.'),
+
   // Products
   'unknown-product': error(
     (a: Word) =>

@@ -1,9 +1,10 @@
 import type { Day } from '../../base/day.ts';
 import type { Display } from '../../base/display.ts';
+import type { GrassSeason } from '../../model/grass.ts';
 import type { DegreeDayMethod } from '../../model/heat.ts';
 import type { Choice } from '../choose.ts';
 import type { Forbidden } from '../rules.ts';
-import { days, HEAT_BY } from './triggers-en.ts';
+import { days, HEAT_BY, percent } from './triggers-en.ts';
 
 /** A spread of days, or null where it falls on weather without one. */
 interface SpreadDays {
@@ -22,8 +23,6 @@ interface Entry {
   readonly setting: number | null;
   readonly note: string | null;
 }
-
-const percent = (share: number): string => `${Math.round(share * 100)} %`;
 
 /** A day that is a rule's, in words that follow "because". */
 function forbiddenInWords(rule: Forbidden, display: Display): string {
@@ -61,6 +60,9 @@ export const en = {
   valueToday: (what: string, now: string, usual: string | null, day: string) =>
     `${what}, ${day}: ${now}${usual === null ? '' : `; usual ${usual}`}.`,
   soilAt: (depth: string, mean: number) => `Soil at ${depth}${mean > 1 ? ` (${mean}-day mean)` : ''}`,
+  percent,
+  growth: (grass: GrassSeason, mean: number) =>
+    `Growth potential of ${grass}-season grass${mean > 1 ? ` (of the ${mean}-day mean)` : ''}`,
   air: (mean: number) => `Air${mean > 1 ? ` (${mean}-day mean)` : ''}`,
   heatSince: (base: string, since: string, method: DegreeDayMethod) =>
     `Degree days above ${base} since ${since} (${HEAT_BY[method]})`,

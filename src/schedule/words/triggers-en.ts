@@ -1,7 +1,9 @@
 import { civil, type MonthDay } from '../../base/day.ts';
 import type { Display } from '../../base/display.ts';
+import type { Crossing } from '../../model/crossing.ts';
+import type { FrostRule } from '../../model/frost.ts';
 import type { DegreeDayMethod, HeatRule } from '../../model/heat.ts';
-import type { Crossing, Trigger } from '../../model/trigger.ts';
+import type { Trigger } from '../../model/trigger.ts';
 
 /** A month-day as the reader writes it. */
 const on = ({ month, day }: MonthDay, display: Display): string =>
@@ -11,11 +13,11 @@ export const days = (count: number): string => (count === 1 ? '1 day' : `${count
 
 const mean = (count: number): string => (count === 1 ? '' : `${count}-day mean of `);
 
-function crossing(what: string, rule: Crossing, display: Display): string {
+function crossing(what: string, rule: Crossing, print: (threshold: number) => string, display: Display): string {
   const verb = rule.direction === 'rises' ? 'rises to' : 'falls to';
   const hold = rule.holds === 1 ? '' : ` and holds ${days(rule.holds)}`;
   const from = rule.from ? `, from ${on(rule.from, display)} on` : '';
-  return `the ${mean(rule.mean)}${what} ${verb} ${display.temperature(rule.threshold)}${hold}${from}`;
+  return `the ${mean(rule.mean)}${what} ${verb} ${print(rule.threshold)}${hold}${from}`;
 }
 
 /** How a method takes the day's heat. */
@@ -32,6 +34,19 @@ export const HEAT_BY: Record<DegreeDayMethod, string> = {
 const heat = (rule: HeatRule, display: Display): string =>
   `${display.heat(rule.reaches)} above ${display.temperature(rule.base)} (${HEAT_BY[rule.method]})`;
 
+export const percent = (share: number): string => `${Math.round(100 * share)} %`;
+
+/** The days at which past years have their first or last frost, at a chance. */
+function frost({ which, threshold, chance, shift }: FrostRule, display: Display): string {
+  const share = percent(chance);
+  const day =
+    which === 'first'
+      ? `the day by which ${share} of past years have had ${display.temperature(threshold)}`
+      : `the day after which ${share} of past years still have ${display.temperature(threshold)}`;
+  if (shift === 0) return `it is ${day}`;
+  return `it is ${days(Math.abs(shift))} ${shift < 0 ? 'before' : 'after'} ${day}`;
+}
+
 /** A trigger in words that follow "opens when" or "closes when". @param stepName The name of a step by its id. */
 export function triggerInWords(trigger: Trigger, display: Display, stepName: (id: string) => string): string {
   const inner = (one: Trigger) => triggerInWords(one, display, stepName);
@@ -39,15 +54,22 @@ export function triggerInWords(trigger: Trigger, display: Display, stepName: (id
     case 'date':
       return `it is ${on(trigger.on, display)}`;
     case 'soil':
-      return crossing(`soil temperature at ${display.soilDepth(trigger.depth)}`, trigger, display);
+      return crossing(`soil temperature at ${display.soilDepth(trigger.depth)}`, trigger, display.temperature, display);
     case 'air':
       return crossing(
         { min: 'lowest', mean: 'mean', max: 'highest' }[trigger.stat].concat(' air temperature of the day'),
         trigger,
+        display.temperature,
         display,
       );
     case 'degree-days':
       return `the ${trigger.of === 'soil' ? 'soil' : 'air'} has gathered ${heat(trigger, display)} since ${on(trigger.from, display)}`;
+    case 'growth':
+      return crossing(`growth potential of ${trigger.grass}-season grass`, trigger, percent, display);
+    case 'day-length':
+      return crossing('length of the day', trigger, (hours) => `${Number(hours.toFixed(1))} h`, display);
+    case 'frost':
+      return frost(trigger, display);
     case 'after': {
       const base = trigger.step === undefined ? 'the window opened' : `"${stepName(trigger.step)}"`;
       const wait = trigger.heat ? heat(trigger.heat, display) : trigger.wait === 0 ? '' : days(trigger.wait ?? 0);

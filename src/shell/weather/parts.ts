@@ -33,7 +33,7 @@ export const siteOf = (lawn: Lawn): Site => ({
  */
 export function partsOf({ weather }: Lawn, today: Day): Part[] {
   const past = weather.service === undefined || weather.service === 'none' ? null : PAST_SERVICES[weather.service];
-  const ahead = weather.forecast === undefined || weather.forecast === 'none' ? null : FORECASTS[weather.forecast];
+  const ahead = Object.entries(FORECASTS).find(([word]) => word === weather.forecast)?.[1];
   const year = yearOf(today - CLOSED);
   const [from, start] = [civil(year - YEARS, 1, 1), civil(year, 1, 1)];
   const whole = { from, to: today - 1 };

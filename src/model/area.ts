@@ -1,0 +1,28 @@
+import * as v from 'valibot';
+import { byId, maybe, word } from './fields.ts';
+import { GRASSES, type Grass } from './grass.ts';
+import { type AreaShape, type Shape, shaped } from './shape.ts';
+import { type Turf, TurfSchema } from './turf.ts';
+
+/** A measured area of a lawn, with what is other there than on the rest of the lawn. */
+export interface Area extends AreaShape {
+  readonly grass?: Grass;
+  /** The path of a program of its own. */
+  readonly program?: string;
+  readonly facts?: Readonly<Record<string, boolean>>;
+  readonly turf?: Turf;
+}
+
+/** A measured area as it stands in a lawn file: one shape and, if need be, parts taken off it. */
+export const AreaSchema: v.GenericSchema<unknown, Area> = v.pipe(
+  shaped({
+    less: maybe(v.array(shaped({}))),
+    grass: maybe(word(GRASSES)),
+    program: maybe(v.string('wrong-type:the path of a program file')),
+    facts: maybe(byId(v.boolean())),
+    turf: maybe(TurfSchema),
+  }),
+  v.transform(
+    ({ less, ...area }): Area => ({ ...area, less: ((less ?? []) as { shape: Shape }[]).map((part) => part.shape) }),
+  ),
+);

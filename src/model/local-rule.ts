@@ -1,0 +1,42 @@
+import * as v from 'valibot';
+import { id, map, maybe, monthDay, positive, quantity, text, word } from './fields.ts';
+
+/** What a step puts on the lawn, in the words of local rules; the ids of products, their kinds and actives may stand there too. */
+export const SUBSTANCES = ['fertilizer', 'pesticide', 'nitrogen', 'phosphorus', 'potassium', 'seed', 'lime'] as const;
+
+/** What a place limits. `quick-N` is nitrogen that is not slow-release. */
+export const LIMITED = ['N', 'quick-N', 'P2O5', 'K2O'] as const;
+export type Limited = (typeof LIMITED)[number];
+
+const period = { between: maybe(v.strictTuple([monthDay, monthDay])), because: maybe(text) };
+
+const forbid = map({ forbid: v.array(id), unless: maybe(word(['soil-test-low'])), ...period });
+
+const limit = v.pipe(
+  map({
+    limit: word(LIMITED),
+    yearly: maybe(positive('mass per area')),
+    single: maybe(positive('mass per area')),
+    ...period,
+  }),
+  v.check(({ yearly, single }) => yearly !== undefined || single !== undefined, 'local-rule'),
+);
+
+const share = v.pipe(
+  quantity('share'),
+  v.minValue(0, 'out-of-range:0% to 100%'),
+  v.maxValue(1, 'out-of-range:0% to 100%'),
+);
+
+const require = map({ require: map({ 'slow-share': share }), ...period });
+
+export type ForbidRule = v.InferOutput<typeof forbid>;
+export type LimitRule = v.InferOutput<typeof limit>;
+export type RequireRule = v.InferOutput<typeof require>;
+export type LocalRule = ForbidRule | LimitRule | RequireRule;
+
+/** A rule of the place: something forbidden, a limit on a nutrient, or a share of slow-release nitrogen that is required. */
+export const localRule: v.GenericSchema<unknown, LocalRule> = v.lazy((input) => {
+  const has = (key: string) => input !== null && typeof input === 'object' && key in input;
+  return (has('limit') ? limit : has('require') ? require : forbid) as v.GenericSchema<unknown, LocalRule>;
+});
