@@ -106,6 +106,16 @@ export const id = v.pipe(
   v.maxLength(64, 'out-of-range:an id of at most 64 characters'),
 );
 
+/** The id of a step as a lawn has it: for a program of an area, behind that program's id and a dot. */
+export const stepId = v.pipe(
+  v.string(),
+  v.regex(
+    /^[a-z0-9]+(-[a-z0-9]+)*(\.[a-z0-9]+(-[a-z0-9]+)*)?$/,
+    "wrong-type:a step's id, for a program of an area behind that program's id and a dot",
+  ),
+  v.maxLength(129, 'out-of-range:an id of at most 129 characters'),
+);
+
 /** A time to wait, in whole days. */
 export const wait = v.pipe(
   positive('duration'),
@@ -135,6 +145,9 @@ export const whole = (from: number, to: number) => v.pipe(number(from, to), v.in
 
 /** A map whose keys are ids. */
 export const byId = <S extends v.GenericSchema>(value: S) => v.pipe(anyMap, v.record(id, value));
+
+/** A map whose keys are steps' ids. */
+export const byStep = <S extends v.GenericSchema>(value: S) => v.pipe(anyMap, v.record(stepId, value));
 
 /** A range of quantities, each end optional. */
 export const range = (measure: Measure) => map({ from: maybe(quantity(measure)), to: maybe(quantity(measure)) });

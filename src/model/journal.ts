@@ -1,10 +1,10 @@
 import * as v from 'valibot';
-import { amount, day, id, map, maybe, number, positive, quantity, text, whole, word } from './fields.ts';
+import { amount, day, id, map, maybe, number, positive, quantity, stepId, text, whole, word } from './fields.ts';
 import { WORKS } from './program.ts';
 
 const EntrySchema = map({
   date: day,
-  step: maybe(id),
+  step: maybe(stepId),
   work: maybe(word(WORKS)),
   areas: maybe(v.array(id)),
   product: maybe(id),

@@ -6,6 +6,7 @@ import {
   amount,
   anyMap,
   byId,
+  byStep,
   clock,
   day,
   id,
@@ -158,7 +159,7 @@ export const LawnSchema = map({
       remind: maybe(reminders),
     }),
   ),
-  steps: maybe(byId(orWord('skip', map({ date: maybe(day), areas: maybe(v.array(id)) })))),
+  steps: maybe(byStep(orWord('skip', map({ date: maybe(day), areas: maybe(v.array(id)) })))),
   'local-rules': maybe(v.array(localRule)),
   shelf: maybe(
     v.pipe(
@@ -179,4 +180,4 @@ export interface Coordinates {
 
 /** A lawn whose place is known, be it written as coordinates or as a ZIP code. */
 export type Lawn = Omit<WrittenLawn, 'location'> & { readonly location: Coordinates };
-export type LocalRule = NonNullable<Lawn['localRules']>[number];
+export type SoilTest = v.InferOutput<typeof soilTest>;

@@ -1,9 +1,6 @@
 import * as v from 'valibot';
 import { id, map, maybe, monthDay, positive, quantity, text, word } from './fields.ts';
 
-/** What a step puts on the lawn, in the words of local rules; the ids of products, their kinds and actives may stand there too. */
-export const SUBSTANCES = ['fertilizer', 'pesticide', 'nitrogen', 'phosphorus', 'potassium', 'seed', 'lime'] as const;
-
 /** What a place limits. `quick-N` is nitrogen that is not slow-release. */
 export const LIMITED = ['N', 'quick-N', 'P2O5', 'K2O'] as const;
 export type Limited = (typeof LIMITED)[number];

@@ -87,3 +87,7 @@ export const packagesOf = (product: Product) => product.packages ?? (product.pac
 /** Whether a product is a pesticide: its rates then come from its label entry alone. */
 export const isPesticide = (product: Product): boolean =>
   product.actives !== undefined || product.pesticide !== undefined;
+
+/** Kinds of pesticides that kill plants or keep seed from growing. */
+const HERBICIDE = /herbicide|emergent|broadleaf|weed|sedge/;
+export const isHerbicide = (pesticide: string): boolean => HERBICIDE.test(pesticide);

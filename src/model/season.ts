@@ -57,6 +57,8 @@ export interface Application {
   readonly season: number;
   readonly status: Status;
   readonly window: { readonly opens: Spread; readonly best: Spread; readonly closes: Spread };
+  /** About the last day on which work that has missed its window may still be made good. */
+  readonly lateUntil: string | null;
   /** Share of the traces that have a window, 0 to 1. */
   readonly chance: number;
   readonly date: string | null;

@@ -4,6 +4,7 @@ import type { Journal } from '../model/journal.ts';
 import type { Lawn } from '../model/lawn.ts';
 import type { Product } from '../model/product.ts';
 import type { Program } from '../model/program.ts';
+import { SUBSTANCES, substancesIn } from '../model/substance.ts';
 import type { WeatherSeries } from '../model/weather.ts';
 import { readJournal, readProducts } from './lawn.ts';
 import type { Lookup, Source } from './lookup.ts';
@@ -98,7 +99,7 @@ export function link(
   const written = lookup(journalRef, parsed.file);
   // Pins, skips and the journal name steps of the lawn's own program; another one tried on it need not have them.
   const ids: Ids = {
-    steps: program && instead.program === undefined ? program.steps.map(({ id }) => id) : null,
+    steps: program && instead.program === undefined ? stepIds(program, areaPrograms) : null,
     products: [...products.keys()],
     areas: Object.keys(lawn.areas),
   };
@@ -108,7 +109,11 @@ export function link(
   };
   const journal = written === null ? [] : follow(journalRef, null, readEntries);
 
-  if (program) problems.push(...referenceProblems(parsed, lawn, program, ids));
+  problems.push(...referenceProblems(parsed, lawn, ids));
+  if (program) {
+    problems.push(...grassProblems(parsed, lawn, program, areaPrograms));
+    problems.push(...localRuleProblems(parsed, lawn, [program, ...areaPrograms.values()], products));
+  }
   const fine = problems.every(({ severity }) => severity !== 'error');
   if (!program || !journal || !fine) return { problems };
   return { value: { lawn, program, areaPrograms, products, journal, weather, forecast }, problems };
@@ -135,20 +140,76 @@ function unless<C extends 'unknown-step' | 'unknown-product' | 'unknown-area'>(
   return [problem(code, { found, allowed, nearest: nearestWord(found, allowed) }, place)];
 }
 
-/** Ids that the lawn uses of other files, and the lawn's grass against the program's. */
-function referenceProblems({ place }: Parsed<Lawn>, lawn: Lawn, program: Program, ids: Ids): Problem[] {
-  const grass = program.grass.includes(lawn.grass)
-    ? []
-    : [problem('grass-mismatch', { found: lawn.grass, expected: program.grass.join(', ') }, place(['grass']))];
+/** Every step's id as the lawn has it. */
+const stepIds = (program: Program, areaPrograms: ReadonlyMap<string, Program>): string[] => [
+  ...program.steps.map(({ id }) => id),
+  ...[...new Set(areaPrograms.values())]
+    .filter(({ id }) => id !== program.id)
+    .flatMap((own) => own.steps.map(({ id }) => `${own.id}.${id}`)),
+];
+
+/** Ids that the lawn uses of itself and of other files. */
+function referenceProblems({ place }: Parsed<Lawn>, lawn: Lawn, ids: Ids): Problem[] {
+  const { tests = [] } = lawn.soil ?? {};
   return [
-    ...Object.keys(lawn.steps ?? {}).flatMap((id) =>
-      unless('unknown-step', id, ids.steps, place(['steps', id], 'key')),
-    ),
+    ...Object.entries(lawn.steps ?? {}).flatMap(([id, asked]) => [
+      ...unless('unknown-step', id, ids.steps, place(['steps', id], 'key')),
+      ...(asked === 'skip' ? [] : (asked.areas ?? [])).flatMap((area, i) =>
+        unless('unknown-area', area, ids.areas, place(['steps', id, 'areas', i])),
+      ),
+    ]),
     ...Object.keys(lawn.shelf?.stock ?? {}).flatMap((id) =>
       unless('unknown-product', id, ids.products, place(['shelf', id], 'key')),
     ),
-    ...grass,
+    ...tests.flatMap(({ area }, i) =>
+      area === undefined ? [] : unless('unknown-area', area, ids.areas, place(['soil', 'tests', i, 'area'])),
+    ),
   ];
+}
+
+/** An area's grass against its program's. */
+function grassProblems(
+  { place }: Parsed<Lawn>,
+  lawn: Lawn,
+  program: Program,
+  areaPrograms: ReadonlyMap<string, Program>,
+): Problem[] {
+  const judged = Object.entries(lawn.areas).map(([id, area]) => {
+    const here = area.grass ? ['areas', id, 'grass'] : area.program ? ['areas', id, 'program'] : ['grass'];
+    return { grass: area.grass ?? lawn.grass, own: areaPrograms.get(id) ?? program, here };
+  });
+  const seen = new Set<string>();
+  return judged.flatMap(({ grass, own, here }) => {
+    const key = here.join('.');
+    if (own.grass.includes(grass) || seen.has(key)) return [];
+    seen.add(key);
+    return [problem('grass-mismatch', { found: grass, expected: own.grass.join(', ') }, place(here))];
+  });
+}
+
+/** Words in local rules that nothing is called: no substance, product, kind of pesticide or active. */
+function localRuleProblems(
+  { place }: Parsed<Lawn>,
+  lawn: Lawn,
+  programs: readonly Program[],
+  products: ReadonlyMap<string, Product>,
+): Problem[] {
+  const ofProducts = [...products.values()].flatMap((product) => [...substancesIn(product)]);
+  const ofPrograms = programs.flatMap(({ steps }) =>
+    steps.flatMap(({ apply }) =>
+      apply?.kind === 'pesticide' ? [apply.pesticide, ...Object.keys(apply.actives ?? {})] : [],
+    ),
+  );
+  const allowed = [...new Set([...SUBSTANCES, ...ofProducts, ...ofPrograms])];
+  return (lawn.localRules ?? []).flatMap((rule, i) =>
+    'forbid' in rule
+      ? rule.forbid.flatMap((word, j) => {
+          if (allowed.includes(word)) return [];
+          const nearest = nearestWord(word, allowed);
+          return [problem('unknown-word', { found: word, allowed, nearest }, place(['local-rules', i, 'forbid', j]))];
+        })
+      : [],
+  );
 }
 
 /** Ids in a journal that nothing has. */

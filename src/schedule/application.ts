@@ -1,48 +1,35 @@
 import { type AreaInput, areaAmount, inWords, roundingOf } from '../amounts/amount.ts';
-import { NO_NUTRIENTS, nutrientsOf } from '../amounts/product.ts';
+import { type Dose, NO_NUTRIENTS, nutrientsOf } from '../amounts/product.ts';
 import { type Day, formatDay } from '../base/day.ts';
 import { type Display, significant } from '../base/display.ts';
-import type { Condition } from '../model/condition.ts';
 import type { Amount } from '../model/fields.ts';
 import type { JournalEntry } from '../model/journal.ts';
 import { isPesticide } from '../model/product.ts';
-import { type Step, triggersIn } from '../model/program.ts';
+import type { Step } from '../model/program.ts';
 import type { Application, AreaAmount, Total } from '../model/season.ts';
-import type { Trigger } from '../model/trigger.ts';
 import { hoursOn, minutesFor } from './hours.ts';
-import type { Ground, PlacedStep } from './place.ts';
-import { readingOf } from './readings.ts';
-import { substancesOf } from './rules.ts';
-import { edgeDay, spreadOf, type Window } from './windows.ts';
+import { reasons, type Writing } from './reasons.ts';
+import { isKnown } from './rules/shares.ts';
+import { substancesOf } from './rules/substances.ts';
+import { spreadOf } from './windows.ts';
+import type { DosedStep } from './within-caps.ts';
 import { usualCautions } from './words/cautions-en.ts';
-import type { Words } from './words/en.ts';
-import { triggerInWords } from './words/triggers-en.ts';
-
-/** What an application is written with. */
-export interface Writing {
-  readonly ground: Ground;
-  readonly areas: ReadonlyMap<string, number>;
-  readonly display: Display;
-  readonly words: Words;
-  readonly zone: string;
-  /** Minutes that earlier jobs take on a day; kept up to date here. */
-  readonly minutesTaken: Map<Day, number>;
-}
 
 /** A placed step as plain data, with its reasons in words. */
-export function applicationOf(placed: PlacedStep, writing: Writing): Application {
+export function applicationOf(placed: DosedStep, writing: Writing): Application {
   const { step, season, windows, choice, progress, chance, status } = placed;
   const areas = areaAmounts(placed, writing);
   const open = status === 'expected' || status === 'open' || status === 'due';
   const day = progress.doneOn ?? (open ? (choice?.day ?? null) : null);
   const hours = open && day !== null ? hoursFor(placed, day, areas, writing) : null;
   return {
-    id: step.id,
+    id: placed.id,
     name: step.name,
     work: step.work,
     season: season.year,
     status,
     window: { opens: spreadOf(windows, 'opens'), best: spreadOf(windows, 'best'), closes: spreadOf(windows, 'closes') },
+    lateUntil: placed.lateUntil === null ? null : formatDay(placed.lateUntil),
     chance: Number(chance.toFixed(3)),
     date: day === null ? null : formatDay(day),
     dueSince: placed.dueSince === null ? null : formatDay(placed.dueSince),
@@ -50,15 +37,15 @@ export function applicationOf(placed: PlacedStep, writing: Writing): Application
     end: hours?.end ?? null,
     inWindow: open && choice ? Number(choice.inWindow.toFixed(3)) : null,
     why: reasons(placed, writing),
-    notJudged: open ? notJudged(step, writing) : [],
+    notJudged: open ? notJudged(step, day, writing) : [],
     how: howTo(placed, areas, writing),
     cautions: [...(step.cautions ?? []), ...usualCautions(substancesOf(step, placed.dose))],
-    sources: sourcesOf(step, writing),
+    sources: sourcesOf(placed, writing),
     areas,
     totals: totalsOf(areas),
     inAll: inAll(placed, areas, writing.display),
     used: progress.entries.map((entry) => entryInWords(entry, writing)),
-    nutrientsGPerM2: placed.dose ? rounded(nutrientsOf(placed.dose)) : NO_NUTRIENTS,
+    nutrientsGPerM2: placed.dose ? rounded(nutrientsOf(dosedMost(placed, placed.dose))) : NO_NUTRIENTS,
   };
 }
 
@@ -68,11 +55,25 @@ const rounded = (nutrients: Record<'N' | 'P2O5' | 'K2O', number>) => ({
   K2O: Number(significant(nutrients.K2O, 6)),
 });
 
-function areaAmounts({ dose }: PlacedStep, { ground, areas, display, words }: Writing): AreaAmount[] {
+/** The dose of an area, inside the limits that hold there. */
+function doseOn({ dose, shares }: DosedStep, area: string): Dose | null {
+  const share = shares.get(area)?.share ?? 1;
+  return dose?.rate ? { ...dose, rate: { ...dose.rate, value: share * dose.rate.value } } : dose;
+}
+
+/** The dose of the area that gets the most on each square metre. */
+function dosedMost({ shares }: DosedStep, dose: Dose): Dose {
+  if (!dose.rate || shares.size === 0) return dose;
+  const most = Math.max(...[...shares.values()].map(({ share }) => share));
+  return { ...dose, rate: { ...dose.rate, value: most * dose.rate.value } };
+}
+
+function areaAmounts(placed: DosedStep, { ground, areas, display, words }: Writing): AreaAmount[] {
   const crossing = (ground.lawn.equipment?.spreader?.passes ?? 'crossing') === 'crossing';
-  return [...areas].map(([id, area]) => {
+  return placed.areas.map((id) => {
+    const area = areas.get(id) ?? 0;
     const input: AreaInput = { id, area, crossing, display, fromLabel: words.fromLabel, unknown: words.unknownAmount };
-    return areaAmount(dose, input);
+    return areaAmount(doseOn(placed, id), input);
   });
 }
 
@@ -85,7 +86,7 @@ function totalsOf(areas: readonly AreaAmount[]): Total[] {
 }
 
 function hoursFor(
-  { step }: PlacedStep,
+  { step }: DosedStep,
   day: Day,
   areas: readonly AreaAmount[],
   { ground, zone, minutesTaken }: Writing,
@@ -97,58 +98,11 @@ function hoursFor(
   return hoursOn(day, ground.lawn, zone, minutes, taken);
 }
 
-/** The rule, the value today and what is usual, the expected day and its spread, the limit that held. */
-function reasons(placed: PlacedStep, { ground, display, words }: Writing): string[] {
-  const { step, windows, choice, status, progress } = placed;
-  const lines: string[] = [];
-  if (status === 'skipped') lines.push(words.skipped());
-  if (status === 'dropped') lines.push(words.dropped(conditionInWords(step, words)));
-  if (progress.doneOn !== null) lines.push(words.done(progress.doneOn, display));
-  else if (progress.areasDone.length > 0) lines.push(words.partlyDone(progress.areasDone));
-  if (status === 'missed')
-    lines.push(words.missed(typeof step.ifMissed === 'object' ? (step.ifMissed.note ?? null) : null));
-
-  const spread = (edge: keyof Window) => ({
-    p10: edgeDay(windows.ofTraces, edge, 0.1),
-    p50: edgeDay(windows.ofTraces, edge, 0.5),
-    p90: edgeDay(windows.ofTraces, edge, 0.9),
-    usual: edgeDay(windows.ofPastYears, edge, 0.5),
-  });
-  const stepName = (id: string) => ground.program.steps.find((one) => one.id === id)?.name ?? id;
-  const rule = (trigger: Trigger) => triggerInWords(trigger, display, stepName);
-  lines.push(words.opensWhen(rule(step.window.opens)));
-  if (status === 'expected' || status === 'open' || status === 'due') {
-    for (const trigger of triggersIn(step.window.opens)) {
-      const reading = readingOf(trigger, placed, ground, display, words);
-      if (reading) lines.push(reading);
-    }
-    if (step.window.opens.kind !== 'date') lines.push(words.opening(spread('opens'), ground.asOf, display));
-    const closing = words.closing(spread('closes'), display);
-    if (closing) lines.push(closing);
-    if (choice)
-      lines.push(placed.pinned ? words.pinned(choice.day, choice.inWindow, display) : words.chosen(choice, display));
-    else lines.push(placed.chance < 0.5 ? words.unlikely(placed.chance) : words.noDay());
-    if (choice && choice.insteadOf !== null) lines.push(words.kept(choice.insteadOf, display));
-    if (choice?.moved) lines.push(words.movedFrom(choice.moved, display));
-    if (placed.dueSince !== null) lines.push(words.dueSince(placed.dueSince, display));
-    if (placed.notBest) lines.push(words.notBest(placed.notBest.best, placed.notBest.rule, display));
-  }
-  if (step.window.closes) lines.push(words.closesWhen(rule(step.window.closes)));
-  return lines;
-}
-
-function conditionInWords({ onlyIf, unless }: Step, words: Words): string {
-  const parts = (condition: Condition | undefined, wanted: boolean): string[] => [
-    ...Object.entries(condition?.lawn ?? {}).map(([fact, value]) => words.condition(fact, value === wanted)),
-    ...Object.entries(condition?.soilTest?.pH ?? {}).map(([bound, value]) => words.soilTest('pH', `${bound} ${value}`)),
-  ];
-  return [...parts(onlyIf, true), ...parts(unless, false)].join(', ');
-}
-
-/** What the weather at hand cannot judge, with the limit: daily files hold no wind, and no day ahead. */
-function notJudged({ weather }: Step, { words, display }: Writing): string[] {
+/** What the weather at hand cannot judge, with the limit: wind, which daily files do not hold; air and rain beyond what is forecast. */
+function notJudged({ weather }: Step, day: Day | null, { ground, words, display }: Writing): string[] {
   const lines: string[] = [];
   if (weather?.windBelow !== undefined) lines.push(words.wind(display.speed(weather.windBelow)));
+  if (day !== null && isKnown(ground.climate, day + 1)) return lines;
   const { from, to } = weather?.air ?? {};
   if (weather?.air)
     lines.push(
@@ -163,7 +117,7 @@ function notJudged({ weather }: Step, { words, display }: Writing): string[] {
 }
 
 /** Every source that a step names, in words, each once. */
-function sourcesOf(step: Step, { ground, words }: Writing): string[] {
+function sourcesOf({ step, program }: DosedStep, { words }: Writing): string[] {
   const keys = new Set<string>();
   const visit = (value: unknown): void => {
     if (value === null || typeof value !== 'object') return;
@@ -173,19 +127,19 @@ function sourcesOf(step: Step, { ground, words }: Writing): string[] {
     }
   };
   visit(step);
-  return [...keys].map((key) => ground.program.sources?.[key] ?? words.unpublished(key));
+  return [...keys].map((key) => program.sources?.[key] ?? words.unpublished(key));
 }
 
 /** How to put it down, line by line. */
 function howTo(
-  { step, dose }: PlacedStep,
+  { step, dose }: DosedStep,
   areas: readonly AreaAmount[],
   { areas: sizes, display, words }: Writing,
 ): string[] {
   const lines: string[] = [];
   if (step.apply?.kind === 'mow') lines.push(words.mowAt(display.depth(step.apply.height)));
   if (step.apply?.kind === 'water') lines.push(words.waterDepth(display.depth(step.apply.depth)));
-  if (dose?.rate) {
+  if (dose?.rate && areas.length > 0) {
     const rate = dose.rate.by === 'mass' ? display.massRate(dose.rate.value) : display.volumeRate(dose.rate.value);
     lines.push(words.rateOf(dose.product.name ?? dose.product.id, rate));
   }
@@ -211,7 +165,7 @@ function howTo(
 }
 
 /** What is put down in all, in words: "5.7 lb". */
-function inAll({ dose }: PlacedStep, areas: readonly AreaAmount[], display: Display): string | null {
+function inAll({ dose }: DosedStep, areas: readonly AreaAmount[], display: Display): string | null {
   const [total] = totalsOf(areas);
   if (!total || !dose?.rate) return null;
   const { amountKg, amountL } = total;

@@ -1,5 +1,5 @@
 import type { Day } from '../base/day.ts';
-import type { Forbidden } from './rules.ts';
+import type { Forbidden } from './rules/forbidden.ts';
 import { edgeDay, shareHolding, type Window, type Windows } from './windows.ts';
 
 /** The day for a step, with what decided. */
@@ -20,10 +20,22 @@ const HAIR = 1e-9;
 interface ChooseInput {
   readonly windows: Windows;
   readonly asOf: Day;
-  readonly forbidden: (day: Day) => Forbidden | null;
+  readonly rulesOn: (day: Day) => readonly Forbidden[];
   readonly lean: 'early' | 'late' | undefined;
   /** The day that was published before, if any. */
   readonly published: Day | null;
+}
+
+/** The days from the as-of day on that lie in the window of some trace, each with its share of all traces. */
+export function daysInWindow(windows: Windows, asOf: Day): readonly { readonly day: Day; readonly share: number }[] {
+  const all = windows.ofTraces.filter((window): window is Window => window !== null);
+  const last = Math.max(...all.map(({ closes }) => closes));
+  const days: { day: Day; share: number }[] = [];
+  for (let day = Math.max(asOf, Math.min(...all.map(({ opens }) => opens))); day <= last; day++) {
+    const share = shareHolding(windows, day);
+    if (share > 0) days.push({ day, share });
+  }
+  return days;
 }
 
 /**
@@ -33,14 +45,8 @@ interface ChooseInput {
  *
  * @returns Null where no day is allowed inside a window.
  */
-export function chooseDay({ windows, asOf, forbidden, lean, published }: ChooseInput): Choice | null {
-  const allowed: { day: Day; share: number }[] = [];
-  const all = windows.ofTraces.filter((window): window is Window => window !== null);
-  const last = Math.max(...all.map(({ closes }) => closes));
-  for (let day = Math.max(asOf, Math.min(...all.map(({ opens }) => opens))); day <= last; day++) {
-    const share = shareHolding(windows, day);
-    if (share > 0 && forbidden(day) === null) allowed.push({ day, share });
-  }
+export function chooseDay({ windows, asOf, rulesOn, lean, published }: ChooseInput): Choice | null {
+  const allowed = daysInWindow(windows, asOf).filter(({ day }) => rulesOn(day).length === 0);
   const highest = Math.max(0, ...allowed.map(({ share }) => share));
   if (highest === 0) return null;
   const good = allowed.filter(({ share }) => share >= highest - POINTS - HAIR);
@@ -53,7 +59,7 @@ export function chooseDay({ windows, asOf, forbidden, lean, published }: ChooseI
   const reason =
     stays || published === null || published < asOf
       ? null
-      : (forbidden(published) ?? (shareHolding(windows, published) === 0 ? 'left-window' : 'better'));
+      : (rulesOn(published)[0] ?? (shareHolding(windows, published) === 0 ? 'left-window' : 'better'));
   return {
     day: chosen.day,
     inWindow: chosen.share,

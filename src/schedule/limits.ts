@@ -1,134 +1,98 @@
-import { nutrientsOf, quickNitrogen } from '../amounts/product.ts';
 import type { Display } from '../base/display.ts';
 import { type Problem, problem } from '../base/problem.ts';
-import type { JournalEntry } from '../model/journal.ts';
+import type { SquareMetres } from '../base/units.ts';
 import type { Limit } from '../model/season.ts';
-import type { Ground, PlacedStep } from './place.ts';
+import { broughtBy } from './caps.ts';
+import type { Ground } from './ground.ts';
+import { grassOf } from './rules/turf.ts';
+import { type DosedStep, usesOf } from './within-caps.ts';
 
 const HAIR = 1e-9;
 
-/** Yearly nitrogen for each area: planned, done and allowed, by the program and by the rules of the place. */
-export function limitsOf(placed: readonly PlacedStep[], ground: Ground, areas: ReadonlyMap<string, number>): Limit[] {
-  const { program, lawn } = ground;
-  const yearly = program.nitrogen?.yearly;
-  const caps = [
-    ...(yearly?.to === undefined ? [] : [{ name: 'nitrogen-yearly', limit: yearly.to, source: yearly.source ?? null }]),
-    ...(lawn.localRules ?? []).flatMap((rule) =>
-      'limit' in rule && rule.yearly !== undefined && rule.limit === 'N'
-        ? [{ name: 'nitrogen-yearly-local', limit: rule.yearly, source: rule.because ?? null }]
-        : [],
-    ),
-  ];
-  return caps.flatMap(({ name, limit, source }) =>
-    [...areas].map(([area]) => {
-      const plannedGPerM2 = sum(placed.map((one) => plannedNitrogen(one, area)));
-      const doneGPerM2 = sum([doneNitrogen(placed, area, ground, areas)]);
-      const limitGPerM2 = 1000 * limit;
-      return {
-        name,
-        area,
-        plannedGPerM2,
-        doneGPerM2,
-        limitGPerM2,
-        source,
-        ok: plannedGPerM2 + doneGPerM2 <= limitGPerM2 + HAIR,
-      };
-    }),
+const rounded = (value: number): number => Number(value.toFixed(6));
+
+/** The yearly limits on nutrients for each area: planned, done and allowed, by the programs and by the rules of the place. */
+export function limitsOf(
+  placed: readonly DosedStep[],
+  ground: Ground,
+  sizes: ReadonlyMap<string, SquareMetres>,
+): Limit[] {
+  return usesOf(placed, ground, sizes).flatMap(({ area, caps, planned, done }) =>
+    caps
+      .filter(({ per }) => per === 'year')
+      .map(({ name, nutrient, limitGPerM2, source }) => {
+        const plannedGPerM2 = rounded(
+          planned.reduce(
+            (sum, { step, use }) => sum + shareOf(step as DosedStep, area) * broughtBy(use.dose, nutrient),
+            0,
+          ),
+        );
+        const doneGPerM2 = rounded(done.reduce((sum, { dose }) => sum + broughtBy(dose, nutrient), 0));
+        const ok = plannedGPerM2 + doneGPerM2 <= limitGPerM2 + 1e-6;
+        return { name, area, plannedGPerM2, doneGPerM2, limitGPerM2, source, ok };
+      }),
   );
 }
 
-const sum = (values: readonly number[]): number => Number(values.reduce((total, value) => total + value, 0).toFixed(6));
+const shareOf = ({ shares }: DosedStep, area: string): number => shares.get(area)?.share ?? 0;
 
-/** Nitrogen still to come on an area [g/m²]. */
-function plannedNitrogen({ dose, choice, progress }: PlacedStep, area: string): number {
-  return dose && choice && !progress.areasDone.includes(area) ? nutrientsOf(dose).N : 0;
-}
-
-/**
- * Nitrogen that the journal has put on an area in the season [g/m²], work outside the program too: by what was used, or as
- * planned where the entry does not say.
- */
-function doneNitrogen(
-  placed: readonly PlacedStep[],
-  area: string,
-  ground: Ground,
-  areas: ReadonlyMap<string, number>,
-): number {
-  const season = placed[0]?.season;
-  const inSeason = ({ date }: JournalEntry) => season !== undefined && date >= season.start && date <= season.end;
-  const on = (entry: JournalEntry): number => {
-    const covered = entry.areas ?? [...areas.keys()];
-    if (!covered.includes(area)) return 0;
-    const dose = placed.find(({ step }) => step.id === entry.step)?.dose;
-    const product = entry.product === undefined ? dose?.product : ground.products.get(entry.product);
-    const total = covered.reduce((square, id) => square + (areas.get(id) ?? 0), 0);
-    if (entry.used && product)
-      return nutrientsOf({ product, rate: { by: entry.used.by, value: entry.used.value / total } }).N;
-    return dose ? nutrientsOf(dose).N : 0;
-  };
-  return ground.journal.filter(inSeason).reduce((sum, entry) => sum + on(entry), 0);
-}
-
-/** What goes over a limit: nitrogen in one application, quick nitrogen, nitrogen in the year. */
+/** What limits hold back, what went over them, and labels that say otherwise. */
 export function limitProblems(
-  placed: readonly PlacedStep[],
+  placed: readonly DosedStep[],
   limits: readonly Limit[],
   ground: Ground,
   display: Display,
 ): Problem[] {
-  const single = ground.program.nitrogen?.single;
   const perM2 = (grams: number) => display.massRate(grams / 1000);
-  const over = placed.flatMap(({ step, dose, choice }) => {
-    if (!dose || !choice) return [];
-    const [total, quick] = [nutrientsOf(dose).N, quickNitrogen(dose)];
-    const check = (planned: number, limit: number | undefined) =>
-      limit !== undefined && planned > 1000 * limit + HAIR
-        ? [
-            problem(
-              'over-single-nitrogen',
-              { step: step.id, planned: perM2(planned), limit: display.massRate(limit) },
-              null,
-            ),
-          ]
-        : [];
-    return [...check(total, single?.total), ...check(quick, single?.quick)];
-  });
+  const reduced = placed.flatMap((one) =>
+    [...one.shares].flatMap(([area, { share, cap }]) => {
+      if (!cap || !one.dose) return [];
+      const whole = broughtBy(one.dose, cap.nutrient);
+      const args = {
+        step: one.id,
+        area,
+        planned: perM2(whole),
+        held: perM2(share * whole),
+        limit: perM2(cap.limitGPerM2),
+        cap: cap.name,
+      };
+      return [problem('rate-held', args, null)];
+    }),
+  );
   const yearly = limits
     .filter(({ ok }) => !ok)
-    .map(({ area, plannedGPerM2, doneGPerM2, limitGPerM2 }) =>
-      problem(
-        'over-yearly',
-        { area, planned: perM2(plannedGPerM2 + doneGPerM2), limit: perM2(limitGPerM2), what: 'nitrogen' },
-        null,
-      ),
-    );
-  const labels = placed.flatMap(({ step, dose, choice }) => {
+    .map(({ name, area, plannedGPerM2, doneGPerM2, limitGPerM2 }) => {
+      const planned = perM2(plannedGPerM2 + doneGPerM2);
+      return problem('over-yearly', { area, planned, limit: perM2(limitGPerM2), what: name }, null);
+    });
+  return [...reduced, ...yearly, ...underYearly(limits, ground, perM2), ...labelProblems(placed, ground)];
+}
+
+/** Areas that get less nitrogen than the grass's range begins with. */
+function underYearly(limits: readonly Limit[], ground: Ground, perM2: (grams: number) => string): Problem[] {
+  return limits.flatMap(({ name, area, plannedGPerM2, doneGPerM2 }) => {
+    const least = ground.programOf(area).nitrogen?.yearly?.from;
+    const sum = plannedGPerM2 + doneGPerM2;
+    if (name !== 'nitrogen-yearly' || least === undefined || sum >= 1000 * least - HAIR) return [];
+    return [problem('under-yearly', { area, planned: perM2(sum), least: perM2(1000 * least) }, null)];
+  });
+}
+
+/** Labels with a rate above their own limit, or that do not name the grass. */
+function labelProblems(placed: readonly DosedStep[], { lawn }: Ground): Problem[] {
+  return placed.flatMap(({ id, areas, dose, choice }) => {
     const label = dose?.product?.label;
-    if (!dose?.product || !dose.rate || !label || !choice) return [];
+    if (!dose?.rate || !label || !choice) return [];
     const product = dose.product.id;
     const most = label.perApplication;
-    const grass = ground.lawn.grass;
+    const over = most && most.by === dose.rate.by && dose.rate.value > most.value + HAIR;
+    const grasses = [...new Set(areas.map((area) => grassOf(lawn, area)))];
+    const unnamed = grasses.filter((grass) => label.grasses && !label.grasses.includes(grass));
     return [
-      ...(most && most.by === dose.rate.by && dose.rate.value > most.value + HAIR
-        ? [problem('label-rate', { step: step.id, product }, null)]
-        : []),
-      ...(label.grasses && !label.grasses.includes(grass)
-        ? [problem('label-grass', { step: step.id, product, grass, grasses: label.grasses }, null)]
-        : []),
+      ...(over ? [problem('label-rate', { step: id, product }, null)] : []),
+      ...unnamed.map((grass) =>
+        problem('label-grass', { step: id, product, grass, grasses: label.grasses ?? [] }, null),
+      ),
     ];
   });
-  const least = ground.program.nitrogen?.yearly?.from;
-  const under = limits
-    .filter(
-      ({ name, plannedGPerM2, doneGPerM2 }) =>
-        name === 'nitrogen-yearly' && least !== undefined && plannedGPerM2 + doneGPerM2 < 1000 * least - HAIR,
-    )
-    .map(({ area, plannedGPerM2, doneGPerM2 }) =>
-      problem(
-        'under-yearly',
-        { area, planned: perM2(plannedGPerM2 + doneGPerM2), least: display.massRate(least ?? 0) },
-        null,
-      ),
-    );
-  return [...over, ...yearly, ...under, ...labels];
 }

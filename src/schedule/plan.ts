@@ -1,10 +1,10 @@
-import { netArea } from '../amounts/area.ts';
 import type { Dose } from '../amounts/product.ts';
 import { type Day, formatDay } from '../base/day.ts';
-import { displayOf } from '../base/display.ts';
+import { type Display, displayOf } from '../base/display.ts';
 import { contentHash } from '../base/hash.ts';
 import { inOrder, type Problem, problem } from '../base/problem.ts';
 import { zoneAt } from '../base/zone.ts';
+import { stressAt } from '../climate/stress.ts';
 import { climateOf } from '../climate/traces.ts';
 import type { Journal } from '../model/journal.ts';
 import type { Lawn } from '../model/lawn.ts';
@@ -12,15 +12,22 @@ import { isPesticide, type Product } from '../model/product.ts';
 import type { Program, Step } from '../model/program.ts';
 import type { Season } from '../model/season.ts';
 import type { WeatherSeries } from '../model/weather.ts';
-import { applicationOf, type Writing } from './application.ts';
+import { applicationOf } from './application.ts';
+import { assign, programsOf, sizesOf } from './assign.ts';
 import { climateInputOf } from './climate-input.ts';
+import type { Ground, PublishedDay } from './ground.ts';
 import { limitProblems, limitsOf } from './limits.ts';
 import { movedAgainstUsual, whatNow } from './now.ts';
-import { type Ground, type PlacedStep, type PublishedDay, placeSteps } from './place.ts';
-import { seasonsOf, southernSteps } from './season-year.ts';
+import { placeSteps } from './place.ts';
+import type { PlacedStep } from './placed.ts';
+import type { Writing } from './reasons.ts';
+import { seasonsOf } from './season-year.ts';
 import { shoppingFor } from './shopping.ts';
 import { signalsOf, todayOf } from './signals.ts';
+import { LEAST_CHANCE } from './windows.ts';
+import { withinCaps } from './within-caps.ts';
 import { en } from './words/en.ts';
+import { forbiddenInWords } from './words/rules-en.ts';
 
 /** Everything that a season is planned from. Plain data; the as-of day is an argument, never the clock. */
 export interface PlanInput {
@@ -57,40 +64,57 @@ export function planSeason(input: PlanInput): {
 } {
   const { program, lawn, asOf, products } = input;
   const southern = lawn.location.latitude < 0;
-  const seasons = seasonsOf(program, southern, asOf);
-  const to = (seasons.at(-1) ?? seasons[0]).end + BEYOND;
+  const areaPrograms = input.areaPrograms ?? new Map<string, Program>();
+  const inTurn = assign(lawn, program, areaPrograms, asOf);
+  const [season] = seasonsOf(program, southern, asOf);
+  const planned = [season, ...inTurn.flat().map((one) => one.season)];
+  const to = Math.max(...planned.map(({ end }) => end)) + BEYOND;
   const { observed, history, forecast } = input;
   const weather = { observed, history, forecast, ofFiles: input.ofFiles ?? true };
-  const span = { asOf, from: seasons[0].start, to };
+  const span = { asOf, from: Math.min(...planned.map(({ start }) => start)), to };
   const { climate, problems: weatherProblems } = climateOf(climateInputOf(lawn, weather, span));
   if (!climate) return { season: null, problems: weatherProblems };
 
   const journal = input.journal.filter(({ date }) => date <= asOf);
-  const ground: Ground = { program, lawn, products, journal, climate, asOf, previous: input.previous };
-  const steps = southern ? southernSteps(program.steps) : program.steps;
-  const placed: PlacedStep[] = [];
-  for (const season of seasons) placed.push(...placeSteps(ground, steps, season, placed));
+  const programs = new Map(
+    [...programsOf(lawn, program, areaPrograms)].flatMap(([own, areas]) => areas.map((area) => [area, own] as const)),
+  );
+  const ground: Ground = {
+    program,
+    programOf: (area) => programs.get(area) ?? program,
+    lawn,
+    products,
+    journal,
+    climate,
+    stress: stressAt(lawn.location.latitude),
+    asOf,
+    previous: input.previous,
+    steps: new Map(inTurn.flat().map(({ id, step }) => [id, step])),
+  };
+  const areas = sizesOf(lawn);
+  const undosed: PlacedStep[] = [];
+  for (const assigned of inTurn) undosed.push(...placeSteps(ground, assigned, undosed));
+  const placed = withinCaps(undosed, ground, areas);
 
   const units = lawn.display?.units ?? 'us';
   const language = lawn.display?.language ?? 'en-US';
   const currency = lawn.display?.currency ?? 'USD';
   const display = displayOf(units, language);
-  const areas = new Map(Object.entries(lawn.areas).map(([id, shape]) => [id, netArea(shape)]));
   const zone = lawn.timezone ?? zoneAt(lawn.location.latitude, lawn.location.longitude);
   const writing: Writing = { ground, areas, display, words: en, zone, minutesTaken: new Map() };
   const inTime = [...placed].sort((a, b) => dayOf(a) - dayOf(b));
   const applications = inTime.map((one) => applicationOf(one, writing));
 
-  const today = todayOf(climate, seasons[0], asOf, southern, display, en);
+  const today = todayOf(climate, season, asOf, southern, display, en);
   const shopping = shoppingFor(applications, products, lawn, journal, asOf, display);
-  const first = placed.filter(({ season }) => season === seasons[0]);
+  const first = placed.filter((one) => one.season.start <= asOf);
   const limits = limitsOf(first, ground, areas);
   const problems = unique([
     ...weatherProblems,
-    ...stepProblems(placed),
+    ...stepProblems(placed, display),
     ...limitProblems(first, limits, ground, display),
   ]);
-  const season: Season = {
+  const plan: Season = {
     kind: 'season',
     version: 1,
     lawn: lawn.id,
@@ -102,7 +126,7 @@ export function planSeason(input: PlanInput): {
     feedKey: lawn.feed?.key ?? contentHash(lawn.id, 12),
     remindersMin: (lawn.working?.remind ?? []).map((days) => Math.round(days * 24 * 60)),
     display: { units, language, currency },
-    season: { year: seasons[0].year, start: formatDay(seasons[0].start), end: formatDay(seasons[0].end) },
+    season: { year: season.year, start: formatDay(season.start), end: formatDay(season.end) },
     weather: {
       observedThrough: climate.observedThrough === null ? null : formatDay(climate.observedThrough),
       forecastThrough: climate.forecastThrough === null ? null : formatDay(climate.forecastThrough),
@@ -125,10 +149,10 @@ export function planSeason(input: PlanInput): {
     applications,
     shopping,
     limits,
-    signals: signalsOf(climate, seasons[0]),
+    signals: signalsOf(climate, season),
     problems: inOrder(problems),
   };
-  return { season, problems: season.problems };
+  return { season: plan, problems: plan.problems };
 }
 
 /** Problems without repetition: two seasons may have the same one. */
@@ -172,16 +196,18 @@ function missingProblem({ id, apply }: Step, dose: Extract<Dose, { rate: null }>
 }
 
 /** What a step lacks: a product, a label, a working day. */
-function stepProblems(placed: readonly PlacedStep[]): Problem[] {
-  return placed.flatMap(({ step, season, dose, choice, status, chance }) => {
+function stepProblems(placed: readonly PlacedStep[], display: Display): Problem[] {
+  return placed.flatMap(({ id, step, season, dose, choice, status, chance, blocked }) => {
     const problems: Problem[] = [];
     if (status === 'done' || status === 'skipped' || status === 'dropped' || status === 'missed') return problems;
-    if (dose?.rate === null) problems.push(missingProblem(step, dose));
+    if (dose?.rate === null) problems.push(missingProblem({ ...step, id }, dose));
     if (dose?.product && step.apply && 'rate' in step.apply && isPesticide(dose.product)) {
-      problems.push(problem('pesticide-rate', { step: step.id, product: dose.product.id }, null));
+      problems.push(problem('pesticide-rate', { step: id, product: dose.product.id }, null));
     }
-    if (!choice && chance >= 0.5)
-      problems.push(problem('no-working-day', { step: step.id, season: season.year }, null));
+    if (!choice && chance >= LEAST_CHANCE) {
+      const reasons = blocked.map((rule) => forbiddenInWords(rule, display));
+      problems.push(problem('no-working-day', { step: id, season: season.year, reasons }, null));
+    }
     return problems;
   });
 }

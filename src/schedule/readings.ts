@@ -6,7 +6,8 @@ import { growthPotential } from '../climate/growth.ts';
 import { heatBetween } from '../climate/heat.ts';
 import { airMean, type Trace } from '../climate/trace.ts';
 import type { Trigger } from '../model/trigger.ts';
-import type { Ground, PlacedStep } from './place.ts';
+import type { Ground } from './ground.ts';
+import type { PlacedStep } from './placed.ts';
 import type { Words } from './words/en.ts';
 
 /** Median over traces of a value, without those where it is missing; null where it is nowhere. */

@@ -10,6 +10,8 @@ export interface Window {
   readonly best: Day;
   /** The last good day. */
   readonly closes: Day;
+  /** The last day on which missed work may still be made good; null where the step says none. */
+  readonly late: Day | null;
 }
 
 /** A step's windows over all traces; null in a trace without one. */
@@ -32,8 +34,13 @@ export function windowIn(step: Step, context: Omit<TriggerContext, 'opening'>): 
   const closes = (step.window.closes && resolveTrigger(step.window.closes, later)) ?? season.end;
   if (closes < opens) return null;
   const best = (step.window.best && resolveTrigger(step.window.best, later)) ?? opens;
-  return { opens, best: Math.min(Math.max(best, opens), closes), closes };
+  const until = step.ifMissed && step.ifMissed !== 'skip' ? step.ifMissed.until : undefined;
+  const late = until ? resolveTrigger(until, later) : null;
+  return { opens, best: Math.min(Math.max(best, opens), closes), closes, late };
 }
+
+/** A day of a window that every window has. */
+export type Edge = 'opens' | 'best' | 'closes';
 
 const present = (windows: readonly (Window | null)[]): Window[] => windows.filter((window) => window !== null);
 
@@ -45,11 +52,11 @@ export const shareHolding = ({ ofTraces }: Windows, day: Day): number =>
   present(ofTraces).filter(({ opens, closes }) => opens <= day && day <= closes).length / Math.max(ofTraces.length, 1);
 
 /** Share of all traces in which something has come by a day. */
-export const shareBy = ({ ofTraces }: Windows, edge: keyof Window, day: Day): number =>
+export const shareBy = ({ ofTraces }: Windows, edge: Edge, day: Day): number =>
   present(ofTraces).filter((window) => window[edge] <= day).length / Math.max(ofTraces.length, 1);
 
 /** A quantile of an edge over all traces as a whole day; null where it falls on a trace without a window. */
-export function edgeDay(windows: readonly (Window | null)[], edge: keyof Window, share: number): Day | null {
+export function edgeDay(windows: readonly (Window | null)[], edge: Edge, share: number): Day | null {
   const days = present(windows).map((window) => window[edge]);
   const day = quantile(days, windows.length, share);
   return day === null ? null : Math.round(day);
@@ -59,7 +66,7 @@ export function edgeDay(windows: readonly (Window | null)[], edge: keyof Window,
 export const LEAST_CHANCE = 0.5;
 
 /** The spread of an edge over the traces, and its usual day over the past years. */
-export function spreadOf(windows: Windows, edge: keyof Window): Spread {
+export function spreadOf(windows: Windows, edge: Edge): Spread {
   const day = (of: readonly (Window | null)[], share: number) => {
     const found = edgeDay(of, edge, share);
     return found === null ? null : formatDay(found);

@@ -1,34 +1,8 @@
 /** The season as `plan --json` prints it: references, statuses, rules of the place. */
 import { describe, expect, test } from 'vitest';
-import type { Application, Season } from '../../src/model/season.ts';
 import { inventedWeather } from '../invented-weather.ts';
-import { folderWith, lawnText, programText, soilclock } from '../kit.ts';
-
-const weather = inventedWeather('2010-01-01', '2027-12-31');
-
-interface Case {
-  readonly steps: string;
-  readonly program?: string;
-  readonly lawn?: string;
-  readonly files?: Record<string, string>;
-  readonly asOf?: string;
-}
-
-async function plan({ steps, program = '', lawn = '', files = {}, asOf = '2027-04-02' }: Case): Promise<Season> {
-  const cwd = folderWith({
-    'program.yaml': programText(steps, program),
-    'lawn.yaml': lawnText(lawn),
-    'weather.csv': weather,
-    ...files,
-  });
-  const { stdout, stderr } = await soilclock(cwd, ['plan', 'lawn.yaml', '--as-of', asOf, '--json', '--dry-run']);
-  const season = JSON.parse(stdout) as Season;
-  if (season.kind !== 'season') throw new Error(stderr);
-  return season;
-}
-
-const application = (season: Season, id: string): Application =>
-  season.applications.find((one) => one.id === id) as Application;
+import { lawnText } from '../kit.ts';
+import { application, plan } from './plan-kit.ts';
 
 const FIRST =
   '  - { id: first, name: First, work: other, window: { opens: { date: 05-03 }, closes: { date: 05-03 } } }\n';

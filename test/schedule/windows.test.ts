@@ -6,9 +6,17 @@ import type { Trace } from '../../src/climate/trace.ts';
 import type { Program, Step } from '../../src/model/program.ts';
 import { readProgram } from '../../src/read/program.ts';
 import { chooseDay } from '../../src/schedule/choose.ts';
-import type { Forbidden } from '../../src/schedule/rules.ts';
+import type { Forbidden } from '../../src/schedule/rules/forbidden.ts';
 import { seasonsOf, southernSteps } from '../../src/schedule/season-year.ts';
-import { chanceOf, shareHolding, spreadOf, type Window, type Windows, windowIn } from '../../src/schedule/windows.ts';
+import {
+  chanceOf,
+  type Edge,
+  shareHolding,
+  spreadOf,
+  type Window,
+  type Windows,
+  windowIn,
+} from '../../src/schedule/windows.ts';
 import { noFrost, programText } from '../kit.ts';
 
 const day = (text: string): Day => parseDay(text) as Day;
@@ -29,7 +37,7 @@ const flat = (value: number): Trace => {
   return { label: 'flat', tmin: series, tmax: series, precip: series, soil: () => series };
 };
 
-function windowOf(yaml: string): Record<keyof Window, string> | null {
+function windowOf(yaml: string): Record<Edge, string> | null {
   const window = windowIn(stepOf(yaml), {
     trace: flat(0),
     site: noFrost(flat(0).tmin),
@@ -41,7 +49,7 @@ function windowOf(yaml: string): Record<keyof Window, string> | null {
 
 describe('a window in one trace', () => {
   test('`closes` is its last good day', () => {
-    const windows: Windows = { ofTraces: [{ opens: 10, best: 10, closes: 12 }], ofPastYears: [] };
+    const windows: Windows = { ofTraces: [{ opens: 10, best: 10, closes: 12, late: null }], ofPastYears: [] };
     expect([9, 10, 12, 13].map((d) => shareHolding(windows, d))).toEqual([0, 1, 1, 0]);
   });
   test('a close before the opening is no window', () => {
@@ -99,7 +107,7 @@ describe('seasons', () => {
 });
 
 describe('spreads', () => {
-  const at = (opens: number): Window => ({ opens, best: opens, closes: opens + 10 });
+  const at = (opens: number): Window => ({ opens, best: opens, closes: opens + 10, late: null });
   const base = day('2027-03-01');
   const windows = (ofTraces: (Window | null)[], ofPastYears = ofTraces): Windows => ({ ofTraces, ofPastYears });
   test('are quantiles of type 7 over all traces', () => {
@@ -131,13 +139,14 @@ describe('the chosen day', () => {
     opens: monday + opens,
     best: monday + best,
     closes: monday + closes,
+    late: null,
   });
-  const weekend = (d: Day): Forbidden | null => ((d - monday) % 7 >= 5 ? null : { rule: 'not-working' });
+  const weekend = (d: Day): Forbidden[] => ((d - monday) % 7 >= 5 ? [] : [{ rule: 'not-working' }]);
   const choose = (ofTraces: (Window | null)[], options: Partial<Parameters<typeof chooseDay>[0]> = {}) => {
     const choice = chooseDay({
       windows: { ofTraces, ofPastYears: [] },
       asOf: monday,
-      forbidden: () => null,
+      rulesOn: () => [],
       lean: undefined,
       published: null,
       ...options,
@@ -149,14 +158,14 @@ describe('the chosen day', () => {
     expect(choose([span(0, 0, 6), span(4, 8, 12)])).toMatchObject({ day: 4, inWindow: 1 });
   });
   test('is the one nearest the median best', () => expect(choose([span(0, 7, 20)])?.day).toBe(7));
-  test('is an allowed day', () => expect(choose([span(0, 8, 20)], { forbidden: weekend })?.day).toBe(6));
+  test('is an allowed day', () => expect(choose([span(0, 8, 20)], { rulesOn: weekend })?.day).toBe(6));
   test('ties go to the earlier', () =>
-    expect(choose([span(0, 8, 20)], { forbidden: (d) => (d === monday + 8 ? { rule: 'full' } : null) })?.day).toBe(7));
+    expect(choose([span(0, 8, 20)], { rulesOn: (d) => (d === monday + 8 ? [{ rule: 'full' }] : []) })?.day).toBe(7));
   test('lies on the side that `lean` names', () => {
-    expect(choose([span(0, 8, 20)], { forbidden: weekend, lean: 'late' })?.day).toBe(12);
-    expect(choose([span(0, 11, 20)], { forbidden: weekend, lean: 'early' })?.day).toBe(6);
+    expect(choose([span(0, 8, 20)], { rulesOn: weekend, lean: 'late' })?.day).toBe(12);
+    expect(choose([span(0, 11, 20)], { rulesOn: weekend, lean: 'early' })?.day).toBe(6);
   });
-  test('is none where no day is allowed', () => expect(choose([span(0, 2, 4)], { forbidden: weekend })).toBe(null));
+  test('is none where no day is allowed', () => expect(choose([span(0, 2, 4)], { rulesOn: weekend })).toBe(null));
   test('is never before the as-of day', () => expect(choose([span(-20, -15, 20)])?.day).toBe(0));
   test('a published day stays while no other gains more than 5 points', () => {
     expect(choose([span(0, 7, 20)], { published: monday + 12 })).toMatchObject({ day: 12, insteadOf: monday + 7 });
@@ -174,7 +183,7 @@ describe('the chosen day', () => {
     });
   });
   test('a published day moves when a rule forbids it', () => {
-    expect(choose([span(0, 7, 20)], { published: monday + 9, forbidden: weekend })).toMatchObject({
+    expect(choose([span(0, 7, 20)], { published: monday + 9, rulesOn: weekend })).toMatchObject({
       moved: { from: monday + 9, reason: { rule: 'not-working' } },
     });
   });

@@ -50,9 +50,9 @@ export const lawn = {
     (a: Step & { product: string }) =>
       `Step "${a.step}": "${a.product}" is a pesticide; the program's rate is passed over, the label entry's is taken.`,
   ),
-  'over-single-nitrogen': warning(
-    (a: Step & { planned: string; limit: string }) =>
-      `Step "${a.step}" puts down ${a.planned} of nitrogen at once; the program allows ${a.limit}.`,
+  'rate-held': warning(
+    (a: Step & { area: string; planned: string; held: string; limit: string; cap: string }) =>
+      `Step "${a.step}", area "${a.area}": ${a.held} instead of ${a.planned}; the limit "${a.cap}" is ${a.limit}.`,
   ),
   'over-yearly': warning(
     (a: { area: string; planned: string; limit: string; what: string }) =>

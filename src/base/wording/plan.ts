@@ -12,8 +12,10 @@ export const plan = {
       `The earlier plan cannot be compared: ${a.reason} It has to be what "plan --json" printed.`,
   ),
   'no-working-day': warning(
-    (a: Step & { season: number }) =>
-      `Step "${a.step}" of ${a.season}: no day of its window is allowed by your working days, the rules and the weather at hand; "plan" with the step's id tells which rule holds. Widen "working", or pin a day under "steps".`,
+    (a: Step & { season: number; reasons: readonly string[] }) =>
+      `Step "${a.step}" of ${a.season}: no day of its window is allowed: ${
+        a.reasons.length === 0 ? 'none is left' : `on every one of them ${a.reasons.join(', or ')}`
+      }. Widen "working" or the window, or pin a day under "steps".`,
   ),
   'ledger-damaged': error(
     (a: { reason: string }) =>

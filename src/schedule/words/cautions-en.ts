@@ -1,5 +1,3 @@
-import type { Substance } from '../rules.ts';
-
 /** The usual cautions of a pesticide: the trade's, as labels and extension services give them. Common practice. */
 const PESTICIDE = [
   'The label is the law: rate, protective equipment, weather and water-in are the ones printed there.',
@@ -17,7 +15,7 @@ const GRANULES = [
 ] as const;
 
 /** The cautions that what a step puts down calls for. */
-export function usualCautions(substances: ReadonlySet<Substance>): readonly string[] {
+export function usualCautions(substances: ReadonlySet<string>): readonly string[] {
   return [
     ...(substances.has('pesticide') ? PESTICIDE : []),
     ...(substances.has('pesticide') || substances.has('fertilizer') ? GRANULES : []),

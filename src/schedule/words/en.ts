@@ -3,7 +3,9 @@ import type { Display } from '../../base/display.ts';
 import type { GrassSeason } from '../../model/grass.ts';
 import type { DegreeDayMethod } from '../../model/heat.ts';
 import type { Choice } from '../choose.ts';
-import type { Forbidden } from '../rules.ts';
+import type { Unwanted } from '../condition.ts';
+import type { Forbidden } from '../rules/forbidden.ts';
+import { droppedInWords, forbiddenInWords, unwantedInWords } from './rules-en.ts';
 import { days, HEAT_BY, percent } from './triggers-en.ts';
 
 /** A spread of days, or null where it falls on weather without one. */
@@ -22,26 +24,6 @@ interface Entry {
   readonly amount: string | null;
   readonly setting: number | null;
   readonly note: string | null;
-}
-
-/** A day that is a rule's, in words that follow "because". */
-function forbiddenInWords(rule: Forbidden, display: Display): string {
-  switch (rule.rule) {
-    case 'not-working':
-      return 'it is not one of your working days';
-    case 'away':
-      return 'you are away';
-    case 'full':
-      return 'the day is full';
-    case 'frozen':
-      return 'the ground is likely frozen';
-    case 'unseen':
-      return 'the observed weather ends too early to choose so close a day';
-    case 'local':
-      return `a local rule forbids ${rule.substance} then${rule.because === null ? '' : ` (${rule.because})`}`;
-    case 'spacing':
-      return `it is within ${days(rule.days)} of the nitrogen of ${display.shortDay(rule.from)}`;
-  }
 }
 
 /** The difference to the usual day, as "11 days later than usual (Mar 29)". */
@@ -99,11 +81,19 @@ export const en = {
   dueSince: (day: Day, display: Display) => `Was planned for ${display.day(day)} and is not in the journal.`,
   unlikely: (chance: number) =>
     `Only ${percent(chance)} of the runs of weather have a window this season; no day is chosen.`,
-  noDay: () => 'No day inside the window is allowed by your working days and the rules.',
+  noDay: (blocked: readonly Forbidden[], display: Display) => {
+    const reasons = blocked.map((rule) => forbiddenInWords(rule, display));
+    if (reasons.length === 0) return 'No day is left in the window.';
+    return `No day of the window is allowed: on every one of them ${reasons.join(', or ')}.`;
+  },
+  late: (note: string | null, until: Day, display: Display) =>
+    `The window has closed and nothing is written in the journal. It may still be made good until about ${display.shortDay(until)}.${note === null ? '' : ` ${note}`}`,
+  held: (area: string, whole: string, held: string, cap: string, source: string | null) =>
+    `${area}: ${held} instead of ${whole}, held by the limit "${cap}"${source === null ? '' : ` (${source})`}.`,
   skipped: () => 'Skipped by you in the lawn file.',
-  dropped: (condition: string) => `Not needed here: it is only for a lawn where ${condition}.`,
-  condition: (fact: string, wanted: boolean) => `"${fact}" is ${wanted ? 'true' : 'not true'}`,
-  soilTest: (name: string, bound: string) => `a soil test shows ${name} ${bound}`,
+  dropped: droppedInWords,
+  onlyOn: (areas: readonly string[], unwanted: readonly Unwanted[], display: Display) =>
+    `On ${areas.join(', ')} alone: only where ${[...new Set(unwanted.map((one) => unwantedInWords(one, display)))].join(', ')}.`,
   done: (day: Day, display: Display) => `Done on ${display.day(day)}.`,
   partlyDone: (areas: readonly string[]) => `Done so far on: ${areas.join(', ')}.`,
   missed: (note: string | null) =>

@@ -1,0 +1,34 @@
+import type { Dose } from '../amounts/product.ts';
+import type { Day } from '../base/day.ts';
+import type { Status } from '../model/season.ts';
+import type { Assigned } from './assign.ts';
+import type { Choice } from './choose.ts';
+import type { Progress } from './progress.ts';
+import type { Forbidden } from './rules/forbidden.ts';
+import type { Windows } from './windows.ts';
+
+/** Why a step is not planned. */
+export type Dropped =
+  | { readonly because: 'unwanted' }
+  | { readonly because: 'follows'; readonly step: string; readonly status: Status }
+  | { readonly because: 'limit'; readonly cap: string };
+
+/** A step in its season: window, day, status, dose. */
+export interface PlacedStep extends Assigned {
+  readonly status: Status;
+  readonly dropped: Dropped | null;
+  readonly windows: Windows;
+  readonly chance: number;
+  readonly choice: Choice | null;
+  readonly pinned: boolean;
+  /** Where the window has closed and `if-missed` still allows the work: about until when. */
+  readonly lateUntil: Day | null;
+  /** The first published day that passed without the work being done. */
+  readonly dueSince: Day | null;
+  /** Why the middle best day was not taken, where a rule forbids it. */
+  readonly notBest: { readonly best: Day; readonly rule: Forbidden } | null;
+  /** The fewest rules that leave no day, where none is left. */
+  readonly blocked: readonly Forbidden[];
+  readonly dose: Dose | null;
+  readonly progress: Progress;
+}
