@@ -8,8 +8,8 @@ interface NowInput {
   /** The name of a product by its id. */
   readonly names: (product: string) => string;
   readonly shopping: readonly Purchase[];
-  /** Whether anything was ever published or done; what a newcomer has missed is not news. */
-  readonly begun: boolean;
+  /** Whether a step was published, or work written down before it was missed; what a newcomer has missed is not news. */
+  readonly begun: (application: Application) => boolean;
   readonly asOf: Day;
   readonly display: Display;
   readonly words: Words;
@@ -30,7 +30,7 @@ export function whatNow({ applications, names, begun, shopping, asOf, display, w
     const [total] = application.totals;
     const amount = application.inAll === null || !total ? '' : `: ${application.inAll} ${names(total.product)}`;
     const onDay = day === null ? null : display.day(day);
-    if (status === 'missed' && begun && (parseDay(window.closes.p50 ?? '') ?? 0) >= asOf - RECENT)
+    if (status === 'missed' && begun(application) && (parseDay(window.closes.p50 ?? '') ?? 0) >= asOf - RECENT)
       lines.push({ rank: 1, day: 0, line: words.missedNow(name) });
     if (status === 'open' || status === 'due') {
       const line =

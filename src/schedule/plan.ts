@@ -137,7 +137,9 @@ export function planSeason(input: PlanInput): {
     now: whatNow({
       applications,
       names: productNames(products),
-      begun: journal.length + input.previous.length > 0,
+      begun: ({ id, season: year, window }) =>
+        input.previous.some((one) => one.step === id && one.season === year) ||
+        journal.some(({ date }) => formatDay(date) <= (window.closes.p50 ?? '')),
       shopping,
       asOf,
       display,
