@@ -111,7 +111,7 @@ function placeStep(
     choice: null,
     pinned: false,
     lateUntil: isLate ? edgeDay(windows.ofTraces, 'closes', 0.5) : null,
-    notBest: null,
+    passedOver: null,
     blocked: [],
     dueSince: null,
   };
@@ -145,13 +145,14 @@ function placeStep(
   const lean = isLate ? 'early' : step.lean;
   const choice = chooseDay({ windows, asOf, rulesOn, lean, published: publishedDay });
   const best = edgeDay(windows.ofTraces, 'best', 0.5);
-  const [rule] = best === null || best < asOf || best === choice?.day ? [] : rulesOn(best);
+  const wished = Math.max(best ?? asOf, asOf);
+  const [rule] = wished === choice?.day ? [] : rulesOn(wished);
   return {
     ...base,
     dueSince,
     status: statusOn(choice?.day ?? null),
     choice,
-    notBest: best !== null && rule ? { best, rule } : null,
+    passedOver: choice && rule ? { day: wished, isBest: wished === best, rule } : null,
     blocked: choice
       ? []
       : smallestReason(

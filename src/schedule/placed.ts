@@ -25,8 +25,8 @@ export interface PlacedStep extends Assigned {
   readonly lateUntil: Day | null;
   /** The first published day that passed without the work being done. */
   readonly dueSince: Day | null;
-  /** Why the middle best day was not taken, where a rule forbids it. */
-  readonly notBest: { readonly best: Day; readonly rule: Forbidden } | null;
+  /** Why the middle best day, or the as-of day where that has passed, was not taken: the rule that forbids it. */
+  readonly passedOver: { readonly day: Day; readonly isBest: boolean; readonly rule: Forbidden } | null;
   /** The fewest rules that leave no day, where none is left. */
   readonly blocked: readonly Forbidden[];
   readonly dose: Dose | null;

@@ -73,14 +73,14 @@ function expectation(placed: DosedStep, { ground, display, words }: Writing): st
 
 /** Why this day, and no other. */
 function choosing(placed: DosedStep, { display, words }: Writing): string[] {
-  const { choice, pinned, chance, blocked, dueSince, notBest } = placed;
+  const { choice, pinned, chance, blocked, dueSince, passedOver } = placed;
   const lines: string[] = [];
   if (choice) lines.push(pinned ? words.pinned(choice.day, choice.inWindow, display) : words.chosen(choice, display));
   else lines.push(chance < LEAST_CHANCE ? words.unlikely(chance) : words.noDay(blocked, display));
   if (choice && choice.insteadOf !== null) lines.push(words.kept(choice.insteadOf, display));
   if (choice?.moved) lines.push(words.movedFrom(choice.moved, display));
   if (dueSince !== null) lines.push(words.dueSince(dueSince, display));
-  if (notBest) lines.push(words.notBest(notBest.best, notBest.rule, display));
+  if (passedOver) lines.push(words.passedOver(passedOver.day, passedOver.isBest, passedOver.rule, display));
   return lines;
 }
 

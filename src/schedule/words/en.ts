@@ -66,8 +66,8 @@ export const en = {
     `${display.day(day)} lies inside the window in ${percent(inWindow)} of the runs of weather.`,
   pinned: (day: Day, inWindow: number, display: Display) =>
     `Pinned by you to ${display.day(day)}: inside the window in ${percent(inWindow)} of the runs of weather.`,
-  notBest: (best: Day, rule: Forbidden, display: Display) =>
-    `Not ${display.day(best)}, the middle best day: ${forbiddenInWords(rule, display)}.`,
+  passedOver: (day: Day, isBest: boolean, rule: Forbidden, display: Display) =>
+    `Not ${display.day(day)}, ${isBest ? 'the middle best day' : 'the soonest'}: ${forbiddenInWords(rule, display)}.`,
   kept: (free: Day, display: Display) =>
     `The published day stands: ${display.day(free)} would be no better by more than 5 points.`,
   movedFrom: ({ from, reason }: NonNullable<Choice['moved']>, display: Display) =>
