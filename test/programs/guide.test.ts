@@ -1,0 +1,39 @@
+/** Every example of programs/README.md is read as what it says it is, and nothing is wrong with it. */
+import { readFileSync } from 'node:fs';
+import path from 'node:path';
+import { describe, expect, test } from 'vitest';
+import { readAll } from '../../src/compile.ts';
+import { readProgram } from '../../src/read/program.ts';
+import { lookupFrom } from '../../src/shell/files.ts';
+import { lawnText, programText, root } from '../kit.ts';
+
+const folder = path.join(root, 'programs');
+const blocks = [...readFileSync(path.join(folder, 'README.md'), 'utf8').matchAll(/^```yaml (\w+)\n([\s\S]*?)^```/gm)];
+const lookup = lookupFrom(folder);
+const indented = (text: string) => text.replace(/^/gm, '  ').trimEnd().concat('\n');
+const readers: Readonly<Record<string, (text: string) => readonly { readonly code: string }[]>> = {
+  program: (text) => readProgram(text, path.join(folder, 'example.yaml'), lookup).problems,
+  steps: (text) => readProgram(programText(indented(text)), path.join(folder, 'example.yaml'), lookup).problems,
+  lawn: (text) =>
+    readAll({
+      lawn: {
+        name: path.join(folder, 'lawn.yaml'),
+        text: lawnText(`products: [products.yaml]\n${text}`)
+          .replace('program.yaml', 'tall-fescue-transition.yaml')
+          .replace('weather: { files: [weather.csv] }\n', ''),
+      },
+      lookup,
+    }).problems.filter(({ code }) => code !== 'grass-mismatch'),
+};
+
+test('there are examples of each kind', () =>
+  expect(new Set(blocks.map(([, kind]) => kind))).toEqual(new Set(Object.keys(readers))));
+
+describe.each(blocks.map(([, kind = '', text = '']) => ({ kind, text, first: text.split('\n')[0] })))(
+  '$kind: $first',
+  ({ kind, text }) => {
+    test('reads without a problem', () => {
+      expect(readers[kind]?.(text).map(({ code }) => code)).toEqual([]);
+    });
+  },
+);
