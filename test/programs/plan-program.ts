@@ -1,11 +1,11 @@
 /** Plans a shipped program at a place, on the climate that comes along: what the tests of the programs share. */
 import { existsSync, readFileSync } from 'node:fs';
 import path from 'node:path';
+import { fileURLToPath } from 'node:url';
 import { civil } from '../../src/base/day.ts';
 import { type Compiled, compile } from '../../src/compile.ts';
-import { root } from '../kit.ts';
 
-export const PROGRAMS = path.join(root, 'programs');
+export const PROGRAMS = path.resolve(fileURLToPath(import.meta.url), '../../../programs');
 
 /** Finds a file of `programs/` by its name; a lawn that stands there has no journal. */
 export function fromPrograms(ref: string) {

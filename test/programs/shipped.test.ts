@@ -2,10 +2,11 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import path from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { parseDocument } from 'yaml';
+import { parse } from 'yaml';
 import { readProducts } from '../../src/read/lawn.ts';
 import { readProgram } from '../../src/read/program.ts';
 import { root, soilclock } from '../kit.ts';
+import { figuresOf } from './cited.ts';
 
 const folder = path.join(root, 'programs');
 const files = readdirSync(folder).filter((name) => name.endsWith('.yaml'));
@@ -23,19 +24,9 @@ describe.each(programs)('%s', (name) => {
   test('reads without a problem', () => expect(problems).toEqual([]));
 
   test('every trigger, rate, limit and weather rule has a source', () => {
-    const without: string[] = [];
-    const visit = (value: unknown, trail: readonly string[], cited: boolean): void => {
-      if (value === null || typeof value !== 'object') {
-        if (!cited && isFigure(trail, value)) without.push(`${trail.join('.')}: ${value}`);
-        return;
-      }
-      const here = cited || 'source' in value;
-      for (const [key, inner] of Object.entries(value)) if (key !== 'source') visit(inner, [...trail, key], here);
-    };
-    const data = parseDocument(text(name)).toJS() as { nitrogen: unknown; steps: { id: string }[] };
-    visit(data.nitrogen, ['nitrogen'], false);
-    for (const step of data.steps) visit(step, [step.id], false);
-    expect(without).toEqual([]);
+    const figures = figuresOf(parse(text(name)));
+    expect(figures.length).toBeGreaterThan(0);
+    expect(figures.filter(({ source }) => source === null)).toEqual([]);
   });
 
   test('every source is used, and every one that is used is told', () => {
@@ -43,15 +34,6 @@ describe.each(programs)('%s', (name) => {
     expect(Object.keys(program?.sources ?? {}).filter((key) => !used.has(key))).toEqual([]);
   });
 });
-
-/** A figure that somebody has to answer for: a quantity, a month-day or a sum of degree days. */
-function isFigure(trail: readonly string[], value: unknown): boolean {
-  const key = trail.at(-1) ?? '';
-  if (['id', 'name', 'note', 'work', 'lean', 'source', 'step'].includes(key) || trail.includes('cautions'))
-    return false;
-  if (typeof value === 'number') return true;
-  return typeof value === 'string' && /^(\d\d-\d\d|-?\d+(\.\d+)?\s*\D+)$/.test(value);
-}
 
 test('the products file reads without a problem and carries no pesticide label', () => {
   const { value, problems } = readProducts(text('products.yaml'), 'products.yaml');
