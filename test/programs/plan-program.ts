@@ -23,10 +23,11 @@ export interface Trial {
   /** Left out, the lawn lies as high as the nearest reference climate. */
   readonly elevationM?: number;
   readonly facts?: Readonly<Record<string, boolean>>;
+  /** The soil's; with it goes a low supply of phosphorus and of potassium. */
   readonly pH?: number;
 }
 
-/** The season of a program on 1000 ft² at a place, planned on 5 January 2027. */
+/** The season of a program on 1000 ft² at a place, planned on the fifth day of 2027, or of the season that the south begins in 2026. */
 export function planProgram({ program, grass, latitude, longitude, elevationM, facts = {}, pH }: Trial): Compiled {
   const elevation = elevationM === undefined ? '' : `, elevation: ${elevationM} m`;
   const text = `kind: lawn
@@ -38,11 +39,11 @@ program: ${program}
 products: [products.yaml]
 areas: { front: { rectangle: [50 ft, 20 ft] } }
 facts: ${JSON.stringify(facts)}
-${pH === undefined ? '' : `soil: { tests: [{ date: 2026-09-01, pH: ${pH} }] }\n`}`;
+${pH === undefined ? '' : `soil: { tests: [{ date: 2026-09-01, pH: ${pH}, phosphorus: low, potassium: low }] }\n`}`;
   return compile({
     lawn: { name: 'trial-lawn.yaml', text },
     lookup: fromPrograms,
-    asOf: civil(2027, 1, 5),
+    asOf: latitude < 0 ? civil(2026, 7, 5) : civil(2027, 1, 5),
     ledger: null,
     revisedAt: '2027-01-05T06:00:00Z',
     detail: 'quiet',

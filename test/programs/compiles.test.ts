@@ -1,0 +1,81 @@
+/** Every program compiles wherever it says it is for, and every step of it gets a window there. */
+import { readdirSync, readFileSync } from 'node:fs';
+import path from 'node:path';
+import { describe, expect, test } from 'vitest';
+import { type Climate, climateClasses } from '../../src/climate/climate-class.ts';
+import { REFERENCE_PLACES } from '../../src/climate/places/all.ts';
+import type { ReferencePlace } from '../../src/climate/places/table.ts';
+import type { Season } from '../../src/model/season.ts';
+import { readProgram } from '../../src/read/program.ts';
+import { fromPrograms, PROGRAMS, planProgram } from './plan-program.ts';
+
+/** Steps that get no window in some place, by program and step, each with the reason. Empty rows are taken out. */
+const WITHOUT: Readonly<Record<string, string>> = {};
+
+/** A window counts where it comes in at least half of the years. */
+const HALF = 0.5;
+const AT_MOST = 5;
+
+/** The places of a class, thinned: spread over it from the coldest to the warmest, five at most. */
+function placesIn(climate: Climate): ReferencePlace[] {
+  const yearly = ({ normals: { tmin, tmax } }: ReferencePlace) => [...tmin, ...tmax].reduce((sum, t) => sum + t, 0);
+  const all = REFERENCE_PLACES.filter((place) => climateClasses(place).includes(climate));
+  const sorted = all.toSorted((a, b) => yearly(a) - yearly(b));
+  const count = Math.min(AT_MOST, sorted.length);
+  return Array.from(
+    { length: count },
+    (_, i) => sorted[Math.round((i * (sorted.length - 1)) / (count - 1))] as ReferencePlace,
+  );
+}
+
+const programs = readdirSync(PROGRAMS).flatMap((name) => {
+  const text = readFileSync(path.join(PROGRAMS, name.endsWith('.yaml') ? name : 'products.yaml'), 'utf8');
+  if (!/^kind: program$/m.test(text)) return [];
+  const { value } = readProgram(text, name, fromPrograms);
+  return value ? [{ name, program: value }] : [];
+});
+const cases = programs.flatMap(({ name, program }) => {
+  const places = new Set((program.climate ?? []).flatMap(placesIn));
+  return [...places].map((place) => ({ name, program, place, at: place.id }));
+});
+const windowless = new Set<string>();
+
+test('every program claims a climate', () => {
+  expect(programs.length).toBeGreaterThan(0);
+  expect(programs.filter(({ program }) => (program.climate ?? []).length === 0).map(({ name }) => name)).toEqual([]);
+});
+
+describe.each(cases)('$name at $at', ({ name, program, place }) => {
+  const facts = program.steps.flatMap(({ onlyIf, unless }) => Object.keys({ ...onlyIf?.lawn, ...unless?.lawn }));
+  /** The season where all that the program asks about holds, or where nothing of it does. */
+  const seasonWith = (holds: boolean): Season => {
+    const { season, problems } = planProgram({
+      program: name,
+      grass: program.grass[0] as string,
+      ...place,
+      facts: Object.fromEntries(facts.map((fact) => [fact, holds])),
+      pH: 5,
+    });
+    expect(problems.filter(({ severity }) => severity === 'error')).toEqual([]);
+    return season as Season;
+  };
+  const hasWindow = (season: Season, step: string) =>
+    season.applications.some(
+      ({ id, status, chance, window }) =>
+        id === step && status !== 'dropped' && chance >= HALF && window.opens.p50 !== null,
+    );
+
+  test('every step has a window, or the reason stands here', () => {
+    const all = seasonWith(true);
+    let missing = program.steps.map(({ id }) => id).filter((id) => !hasWindow(all, id));
+    if (missing.length > 0) {
+      const none = seasonWith(false);
+      missing = missing.filter((id) => !hasWindow(none, id));
+    }
+    for (const id of missing) windowless.add(`${name}: ${id}`);
+    expect(missing.filter((id) => !(`${name}: ${id}` in WITHOUT))).toEqual([]);
+  });
+});
+
+test('every reason is still needed', () =>
+  expect(Object.keys(WITHOUT).filter((key) => !windowless.has(key))).toEqual([]));
