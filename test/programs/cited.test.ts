@@ -51,6 +51,19 @@ describe('What is wrong', () => {
     expect(faults({ unpublished: [rate, ['feed', 'window.closes.date', 'none']] })).toEqual([
       'feed.window.closes.date',
     ]));
+  test('is a value outside a published range, not one inside it', () => {
+    const listed = (from: string, to: string) =>
+      faults({ within: [['feed', 'apply.nutrient.N', [from, to], 'book', 'so much']], unpublished: [] });
+    expect(listed('0.4 lb/1000 sqft', '3 g/m2')).toEqual([]);
+    expect(listed('0.6 lb/1000 sqft', '1 lb/1000 sqft')).toEqual(['feed.apply.nutrient.N']);
+    const dated = (from: string, to: string) =>
+      faults({ within: [['feed', 'window.opens.date', [from, to], 'book', 'then']], figures: [] });
+    expect([dated('04-15', '05-15'), dated('11-01', '05-15'), dated('05-02', '05-15')]).toEqual([
+      [],
+      [],
+      ['feed.window.opens.date'],
+    ]);
+  });
   test('is not the same rate in another unit', () =>
     expect(
       faults({

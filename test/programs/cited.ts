@@ -16,6 +16,14 @@ type Steps = string | readonly string[];
 export interface Cited {
   /** Step, path inside it (list entries by number), the published value, the key of the source, what it says there. */
   readonly figures: readonly (readonly [step: Steps, path: string, is: Is, source: string, says: string])[];
+  /** Figures that lie inside a published range: step, path, the range, the source that prints it, what it says there. */
+  readonly within?: readonly (readonly [
+    step: Steps,
+    path: string | readonly string[],
+    range: readonly [string, string] | readonly [number, number],
+    source: string,
+    says: string,
+  ])[];
   /** Figures without a publication, each with why this value. */
   readonly unpublished: readonly (readonly [step: Steps, path: string | readonly string[], why: string])[];
 }
@@ -75,6 +83,13 @@ export function citedFaults(text: string, cited: Cited, name = 'program.yaml'): 
       if (figure.source !== source) faults.push(`${figure.at}: source ${figure.source}, not ${source}`);
       if (says.trim() === '') faults.push(`${figure.at}: nothing said`);
     }
+  for (const [steps, paths, [from, to], source, says] of cited.within ?? [])
+    for (const step of list(steps))
+      for (const path of list(paths)) {
+        const figure = lookUp(step, path);
+        if (figure && !lies(figure.value, from, to)) faults.push(`${figure.at}: ${figure.value}, not ${from} to ${to}`);
+        if (figure && `${source}${says}`.trim() === '') faults.push(`${figure.at}: nothing said`);
+      }
   for (const [steps, paths, why] of cited.unpublished)
     for (const step of list(steps))
       for (const path of list(paths))
@@ -82,6 +97,14 @@ export function citedFaults(text: string, cited: Cited, name = 'program.yaml'): 
   for (const { at } of figuresOf(parse(text))) if (!listed.has(at)) faults.push(`${at}: listed nowhere`);
   for (const [at, times] of listed) if (times > 1) faults.push(`${at}: listed ${times} times`);
   return faults;
+}
+
+/** Why nobody published a figure, as the file says; null for one that it says nothing of. */
+export function reasonOf({ unpublished }: Cited, at: string): string | null {
+  const found = unpublished.find(([steps, paths]) =>
+    list(steps).some((step) => list(paths).some((inner) => `${step}.${inner}` === at)),
+  );
+  return found?.[2] ?? null;
 }
 
 const list = (one: string | readonly string[]): readonly string[] => (typeof one === 'string' ? [one] : one);
@@ -97,6 +120,21 @@ const MEASURES: readonly Measure[] = [
   'mass per area',
   'volume per area',
 ];
+
+/** Whether a figure lies in a range, its ends included; a range of month-days may go across New Year. */
+function lies(value: string | number, from: string | number, to: string | number): boolean {
+  if (typeof value === 'number') return value >= Number(from) && value <= Number(to);
+  if (/^\d\d-\d\d$/.test(value)) {
+    const [first, last] = [String(from), String(to)];
+    return first <= last ? value >= first && value <= last : value >= first || value <= last;
+  }
+  return MEASURES.some((measure) => {
+    const [x, a, b] = [value, String(from), String(to)].map((text) => parseQuantity(text, measure));
+    if (!x || !a || !b || !('value' in x && 'value' in a && 'value' in b)) return false;
+    const hair = 1e-9 * Math.max(1e-3, Math.abs(x.value));
+    return x.value >= a.value - hair && x.value <= b.value + hair;
+  });
+}
 
 /** Whether two figures are the same, whatever unit they are written in. */
 function same(one: string | number, other: string | number): boolean {
