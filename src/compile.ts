@@ -116,20 +116,20 @@ const failed = (problems: readonly Problem[]): Compiled => ({
   problems: inOrder(problems),
 });
 
-function planLinked({ weather, forecast, ...linked }: Linked, { asOf, ledger, service }: CompileInput) {
+function planLinked(linked: Linked, { asOf, ledger, service }: CompileInput) {
   const jobs = ledger?.events.flatMap(({ kind, season, step, day, dueSince }) =>
     kind === 'job' && step !== null ? [{ season, step, day, dueSince }] : [],
   );
+  return planSeason({ ...linked, ...weatherOf(linked, service), previous: jobs ?? [], asOf });
+}
+
+/** A lawn's weather: of services, then of its files, the later winning; a forecast of its own file over that of a service. */
+export function weatherOf({ weather, forecast }: Linked, service: ServiceWeather | undefined) {
   const known = [...(service?.observed ?? []), ...weather];
-  const [observed = null] = known.slice(-1);
-  const history = known.slice(0, -1);
-  return planSeason({
-    ...linked,
-    observed,
-    history,
+  return {
+    observed: known.at(-1) ?? null,
+    history: known.slice(0, -1),
     forecast: forecast ?? service?.forecast ?? null,
     ofFiles: weather.length > 0,
-    previous: jobs ?? [],
-    asOf,
-  });
+  };
 }

@@ -2,7 +2,7 @@ import type { Day } from '../base/day.ts';
 import { away, full, notWorking, unseen } from './rules/calendar.ts';
 import type { Forbidden } from './rules/forbidden.ts';
 import { frozen, heavyRain, saturated } from './rules/ground.ts';
-import { interval, seedAfter, seedBefore } from './rules/labels.ts';
+import { interval, seedAndHerbicide } from './rules/labels.ts';
 import { forbiddenPeriod } from './rules/local.ts';
 import type { DayRule, RuleInput } from './rules/rule.ts';
 import { rain, tooCold, tooHot } from './rules/sky.ts';
@@ -14,8 +14,7 @@ const RULES: readonly ((input: RuleInput) => DayRule | null)[] = [
   notWorking,
   away,
   forbiddenPeriod,
-  seedAfter,
-  seedBefore,
+  seedAndHerbicide,
   interval,
   spacing,
   young,

@@ -19,7 +19,7 @@ export function changed(value: string | number): string | number {
   if (monthDay) return formatDay(monthDayIn(monthDay, 2027) + 14).slice(5);
   const [, number = '', unit = ''] = /^([-+]?[\d.]+)\s*(.*)$/.exec(value) ?? [];
   const old = Number(number);
-  if (unit === 'F') return `${old + 5} F`;
+  if (unit === 'F') return `${old + 4} F`;
   if (unit === 'C') return `${old + 3} C`;
   if (unit === '%') return `${old > 70 ? old - 20 : old + 20}%`;
   const inWholes = /^(d|days?|weeks?)$/.test(unit);

@@ -27,6 +27,14 @@ describe('seed and pre-emergents, by the label', () => {
     const { date } = await dates(`${barrier('b', '05-01', '05-01')}${seeding('06-01', '11-20')}`);
     expect(date('sow')).toBe('2027-07-24');
   });
+  test('seed keeps clear of a pre-emergent that is planned after it, too', async () => {
+    // Eight weeks before 1 November is 6 September; the pre-emergent, which closes sooner, is placed first.
+    const { date } = await dates(`${barrier('b', '11-01', '11-01')}${seeding('09-20', '11-20')}`);
+    expect(date('sow')).toBe(null);
+    expect((await dates(`${barrier('b', '11-01', '11-01')}${seeding('09-05', '11-20')}`)).date('sow')).toBe(
+      '2027-09-05',
+    );
+  });
   test('work of the journal counts as planned work does', async () => {
     const journal = '- { date: 2027-04-01, work: spread, product: barrier }\n';
     const { date } = await dates(seeding('06-01', '11-20'), '', { 'lawn.journal.yaml': journal });

@@ -9,15 +9,13 @@ export type Forbidden =
   | { readonly rule: 'spacing'; readonly of: string; readonly from: Day; readonly days: Days }
   /** Two uses of a product, or of one active. */
   | { readonly rule: 'interval'; readonly of: string; readonly from: Day; readonly days: Days }
-  /** Seed within the waiting time of a herbicide that is down. */
-  | { readonly rule: 'seed-after'; readonly of: string; readonly from: Day; readonly days: Days }
-  /** A herbicide too soon after seed, or too soon before it. */
+  /** Seed and a herbicide within the time that its label keeps seed off, or that it waits after seed. */
   | {
-      readonly rule: 'seed-before';
+      readonly rule: 'seed-safe';
       readonly of: string;
       readonly from: Day;
       readonly days: Days;
-      readonly way: 'after' | 'before';
+      readonly wait: 'for-seed' | 'for-herbicide';
     }
   | {
       readonly rule: 'young';
@@ -37,8 +35,7 @@ export const reasonKey = (one: Forbidden): string => {
       return `local ${one.substance} ${one.because}`;
     case 'spacing':
     case 'interval':
-    case 'seed-after':
-    case 'seed-before':
+    case 'seed-safe':
       return `${one.rule} ${one.of}`;
     case 'young':
       return `young ${one.area}`;

@@ -25,12 +25,8 @@ export function forbiddenInWords(rule: Forbidden, display: Display): string {
       return `it is within ${days(rule.days)} of the nitrogen of ${display.shortDay(rule.from)}`;
     case 'interval':
       return `the label asks for ${days(rule.days)} between it and "${rule.of}" of ${display.shortDay(rule.from)}`;
-    case 'seed-after':
-      return `the label of "${rule.of}" of ${display.shortDay(rule.from)} keeps seed off for ${days(rule.days)}`;
-    case 'seed-before':
-      return rule.way === 'after'
-        ? `the label asks for ${days(rule.days)} after "${rule.of}" of ${display.shortDay(rule.from)}`
-        : `its label keeps seed off for ${days(rule.days)}, and "${rule.of}" is due on ${display.shortDay(rule.from)}`;
+    case 'seed-safe':
+      return `the label keeps ${rule.wait === 'for-seed' ? 'seed off after the herbicide' : 'the herbicide off after seed'} for ${days(rule.days)}, and "${rule.of}" is on ${display.shortDay(rule.from)}`;
     case 'young':
       return rule.what === 'feed'
         ? `"${rule.area}" was seeded on ${display.shortDay(rule.since)} and is fed three weeks later`

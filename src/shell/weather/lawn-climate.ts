@@ -2,7 +2,7 @@ import { type Day, latestOnOrBefore, type MonthDay } from '../../base/day.ts';
 import { type Display, displayOf } from '../../base/display.ts';
 import { hasErrors, inOrder, type Problem, problem } from '../../base/problem.ts';
 import { type Climate, climateOf } from '../../climate/traces.ts';
-import { readAll } from '../../compile.ts';
+import { readAll, weatherOf } from '../../compile.ts';
 import type { Lawn } from '../../model/lawn.ts';
 import type { WeatherSeries } from '../../model/weather.ts';
 import { climateInputOf } from '../../schedule/climate-input.ts';
@@ -44,14 +44,8 @@ export function lawnClimate(
   if (!value || hasErrors(problems)) return { problems };
   const { lawn } = value;
   const kept = keptWeather(asked, io);
-  const weather = [...(kept?.observed ?? []), ...value.weather];
+  const known = weatherOf(value, kept);
   const start = latestOnOrBefore(from ?? newYear(lawn.location.latitude), asked.asOf);
-  const known = {
-    observed: weather.at(-1) ?? null,
-    history: weather.slice(0, -1),
-    forecast: kept?.forecast ?? null,
-    ofFiles: value.weather.length > 0,
-  };
   const span = { asOf: asked.asOf, from: start, to: start + 366 };
   const { climate, problems: weatherProblems } = climateOf(climateInputOf(lawn, known, span));
   const all = inOrder([...problems, ...(kept?.problems ?? []), ...weatherProblems]);
@@ -64,7 +58,7 @@ export function lawnClimate(
     from: start,
     climate,
     today,
-    weather,
+    weather: [...known.history, ...(known.observed ? [known.observed] : [])],
     soil: kept?.soil ?? [],
     display: displayOf(lawn.display?.units ?? 'us', lawn.display?.language ?? 'en-US'),
     problems: all,
