@@ -94,72 +94,80 @@ function placeStep(
   others: readonly PlacedStep[],
   references: readonly PlacedStep[],
 ): PlacedStep {
-  const { lawn, asOf, climate } = ground;
   const { step, season, areas } = assigned;
-  const progress = progressOf(assigned.id, ground.journal, areas, season);
-  const isLate = hasClosed(own, asOf) && step.ifMissed !== undefined && step.ifMissed !== 'skip';
-  const windows = isLate ? lateWindows(own) : own;
-  const chance = chanceOf(windows);
-  const dose = doseFor(ground, assigned);
-  const base = {
+  const late = step.ifMissed && step.ifMissed !== 'skip' && hasClosed(own, ground.asOf) ? lateWindows(own) : null;
+  const undated: PlacedStep = {
     ...assigned,
+    status: 'expected',
     dropped: null,
     windows: own,
     chance: chanceOf(own),
-    dose,
-    progress,
+    dose: doseFor(ground, assigned),
+    progress: progressOf(assigned.id, ground.journal, areas, season),
     choice: null,
     pinned: false,
-    lateUntil: isLate ? edgeDay(windows.ofTraces, 'closes', 0.5) : null,
+    lateUntil: late && edgeDay(late.ofTraces, 'closes', 0.5),
     passedOver: null,
     blocked: [],
     dueSince: null,
   };
-  const asked = lawn.steps?.[assigned.id];
-  if (progress.doneOn !== null) return { ...base, status: 'done' };
-  if (asked === 'skip') return { ...base, status: 'skipped' };
-  if (areas.length === 0) return { ...base, status: 'dropped', dropped: { because: 'unwanted' } };
-  const [gone] = references.filter(({ status }) => GIVES_NONE.includes(status));
-  if (gone && chanceOf(own) === 0)
-    return { ...base, status: 'dropped', dropped: { because: 'follows', step: gone.step.name, status: gone.status } };
-  if (hasClosed(own, asOf) && (chance === 0 || hasClosed(windows, asOf))) return { ...base, status: 'missed' };
+  const settled = settledAs(undated, ground, late, references);
+  return settled ? { ...undated, ...settled } : { ...undated, ...datedOn(undated, ground, late ?? own, others) };
+}
 
-  const opened = shareBy(windows, 'opens', asOf) >= LEAST_CHANCE && shareBy(windows, 'closes', asOf - 1) < LEAST_CHANCE;
-  const published = ground.previous.find((one) => one.step === assigned.id && one.season === season.year);
+/** The standing of a step that is not to be dated; null for one that is. */
+function settledAs(
+  { id, progress, areas, windows, chance }: PlacedStep,
+  { lawn, asOf }: Ground,
+  late: Windows | null,
+  references: readonly PlacedStep[],
+): Pick<PlacedStep, 'status'> | Pick<PlacedStep, 'status' | 'dropped'> | null {
+  if (progress.doneOn !== null) return { status: 'done' };
+  if (lawn.steps?.[id] === 'skip') return { status: 'skipped' };
+  if (areas.length === 0) return { status: 'dropped', dropped: { because: 'unwanted' } };
+  const [gone] = references.filter(({ status }) => GIVES_NONE.includes(status));
+  if (gone && chance === 0)
+    return { status: 'dropped', dropped: { because: 'follows', step: gone.step.name, status: gone.status } };
+  const over = hasClosed(windows, asOf) && (!late || chanceOf(late) < LEAST_CHANCE || hasClosed(late, asOf));
+  return over ? { status: 'missed' } : null;
+}
+
+type Dated = Pick<PlacedStep, 'status'> & Partial<PlacedStep>;
+
+/** The day of a step: the pinned one, or the best that the rules allow. @param windows Its own, or the late ones. */
+function datedOn(one: PlacedStep, ground: Ground, windows: Windows, others: readonly PlacedStep[]): Dated {
+  const { lawn, asOf, climate, previous } = ground;
+  const { id, step, season, dose, lateUntil } = one;
+  const published = previous.find((day) => day.step === id && day.season === season.year);
   const publishedDay = published ? parseDay(published.day) : null;
   const dueSince = passedDay(published, asOf);
   const statusOn = (day: Day | null): Status => {
-    if (!opened) return 'expected';
+    const open = shareBy(windows, 'opens', asOf) >= LEAST_CHANCE && shareBy(windows, 'closes', asOf - 1) < LEAST_CHANCE;
+    if (!open) return 'expected';
     return dueSince !== null || (day !== null && day <= asOf) ? 'due' : 'open';
   };
-  const pin = asked?.date;
-  if (pin !== undefined && pin >= season.start && pin <= season.end) {
-    const choice: Choice = { day: pin, inWindow: shareHolding(windows, pin), insteadOf: null, moved: null };
-    return { ...base, dueSince, status: statusOn(pin), choice, pinned: true };
-  }
-  if (chance < LEAST_CHANCE) return { ...base, status: statusOn(null) };
   const seen = climate.observedThrough;
   const earliest = seen !== null && asOf - seen > STALE ? asOf + UNSEEN_DAYS : asOf;
   const placed = busyDays(ground, others);
-  const rulesOn = rulesFor({ ground, assigned, dose, placed, earliest, published: publishedDay });
-  const lean = isLate ? 'early' : step.lean;
+  const rulesOn = rulesFor({ ground, assigned: one, dose, placed, earliest, published: publishedDay });
+  const asked = lawn.steps?.[id];
+  const pin = asked === 'skip' ? undefined : asked?.date;
+  if (pin !== undefined && pin >= season.start && pin <= season.end) {
+    const choice: Choice = { day: pin, inWindow: shareHolding(windows, pin), insteadOf: null, moved: null };
+    return { status: statusOn(pin), dueSince, choice, pinned: true, blocked: rulesOn(pin) };
+  }
+  if (chanceOf(windows) < LEAST_CHANCE) return { status: statusOn(null) };
+  const lean = lateUntil === null ? step.lean : 'early';
   const choice = chooseDay({ windows, asOf, rulesOn, lean, published: publishedDay });
+  if (!choice) {
+    const days = daysInWindow(windows, asOf).map(({ day }) => day);
+    return { status: statusOn(null), dueSince, blocked: smallestReason(days, rulesOn) };
+  }
   const best = edgeDay(windows.ofTraces, 'best', 0.5);
   const wished = Math.max(best ?? asOf, asOf);
-  const [rule] = wished === choice?.day ? [] : rulesOn(wished);
-  return {
-    ...base,
-    dueSince,
-    status: statusOn(choice?.day ?? null),
-    choice,
-    passedOver: choice && rule ? { day: wished, isBest: wished === best, rule } : null,
-    blocked: choice
-      ? []
-      : smallestReason(
-          daysInWindow(windows, asOf).map(({ day }) => day),
-          rulesOn,
-        ),
-  };
+  const [rule] = wished === choice.day ? [] : rulesOn(wished);
+  const passedOver = rule ? { day: wished, isBest: wished === best, rule } : null;
+  return { status: statusOn(choice.day), dueSince, choice, passedOver };
 }
 
 /** The first published day that has passed undone, as far as the as-of day can know. */

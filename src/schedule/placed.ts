@@ -27,7 +27,7 @@ export interface PlacedStep extends Assigned {
   readonly dueSince: Day | null;
   /** Why the middle best day, or the as-of day where that has passed, was not taken: the rule that forbids it. */
   readonly passedOver: { readonly day: Day; readonly isBest: boolean; readonly rule: Forbidden } | null;
-  /** The fewest rules that leave no day, where none is left. */
+  /** The fewest rules that leave no day, where none is left; every rule that a pinned day is against. */
   readonly blocked: readonly Forbidden[];
   readonly dose: Dose | null;
   readonly progress: Progress;

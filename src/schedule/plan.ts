@@ -199,12 +199,16 @@ function missingProblem({ id, apply }: Step, dose: Extract<Dose, { rate: null }>
 
 /** What a step lacks: a product, a label, a working day. */
 function stepProblems(placed: readonly PlacedStep[], display: Display): Problem[] {
-  return placed.flatMap(({ id, step, season, dose, choice, status, chance, blocked }) => {
+  return placed.flatMap(({ id, step, season, dose, choice, status, chance, blocked, pinned }) => {
     const problems: Problem[] = [];
     if (status === 'done' || status === 'skipped' || status === 'dropped' || status === 'missed') return problems;
     if (dose?.rate === null) problems.push(missingProblem({ ...step, id }, dose));
     if (dose?.product && step.apply && 'rate' in step.apply && isPesticide(dose.product)) {
       problems.push(problem('pesticide-rate', { step: id, product: dose.product.id }, null));
+    }
+    if (pinned && blocked.length > 0) {
+      const reasons = blocked.map((rule) => forbiddenInWords(rule, display));
+      problems.push(problem('pinned-against', { step: id, reasons }, null));
     }
     if (!choice && chance >= LEAST_CHANCE) {
       const reasons = blocked.map((rule) => forbiddenInWords(rule, display));

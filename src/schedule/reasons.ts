@@ -77,6 +77,7 @@ function choosing(placed: DosedStep, { display, words }: Writing): string[] {
   const lines: string[] = [];
   if (choice) lines.push(pinned ? words.pinned(choice.day, choice.inWindow, display) : words.chosen(choice, display));
   else lines.push(chance < LEAST_CHANCE ? words.unlikely(chance) : words.noDay(blocked, display));
+  if (choice && blocked.length > 0) lines.push(words.pinnedAgainst(blocked, display));
   if (choice && choice.insteadOf !== null) lines.push(words.kept(choice.insteadOf, display));
   if (choice?.moved) lines.push(words.movedFrom(choice.moved, display));
   if (dueSince !== null) lines.push(words.dueSince(dueSince, display));

@@ -144,6 +144,15 @@ describe('rules of the place and of the person', () => {
     });
     expect(application(season, 'a')).toMatchObject({ date: '2027-06-05', inWindow: 0 });
   });
+  test('a pinned day that a rule is against is kept, and that is said', async () => {
+    const season = await plan({
+      steps: feed('a', '05-01', '05-31'),
+      lawn: `${products}working: { days: [sun] }\nsteps: { a: { date: 2027-05-08 } }\n`,
+    });
+    expect(application(season, 'a').date).toBe('2027-05-08');
+    expect(application(season, 'a').why.join(' ')).toContain('working days');
+    expect(season.problems.map(({ code }) => code)).toContain('pinned-against');
+  });
   test("a southern lawn's own local rules never move", async () => {
     const lawn = lawnText(`${products}local-rules: [{ forbid: [fertilizer], between: [11-01, 11-10] }]\n`)
       .replace('latitude: 39', 'latitude: -39')

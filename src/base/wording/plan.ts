@@ -17,6 +17,10 @@ export const plan = {
         a.reasons.length === 0 ? 'none is left' : `on every one of them ${a.reasons.join(', or ')}`
       }. Widen "working" or the window, or pin a day under "steps".`,
   ),
+  'pinned-against': warning(
+    (a: Step & { reasons: readonly string[] }) =>
+      `Step "${a.step}" is pinned to a day that the rules are against: ${a.reasons.join('; ')}. The pin is kept; move it if that was not meant.`,
+  ),
   'ledger-damaged': error(
     (a: { reason: string }) =>
       `The ledger cannot be read: ${a.reason} It holds what the feed has published. Restore it from your backup, or remove it to publish every event anew.`,

@@ -66,6 +66,8 @@ export const en = {
     `${display.day(day)} lies inside the window in ${percent(inWindow)} of the runs of weather.`,
   pinned: (day: Day, inWindow: number, display: Display) =>
     `Pinned by you to ${display.day(day)}: inside the window in ${percent(inWindow)} of the runs of weather.`,
+  pinnedAgainst: (rules: readonly Forbidden[], display: Display) =>
+    `It is against the rules: ${rules.map((rule) => forbiddenInWords(rule, display)).join('; ')}.`,
   passedOver: (day: Day, isBest: boolean, rule: Forbidden, display: Display) =>
     `Not ${display.day(day)}, ${isBest ? 'the middle best day' : 'the soonest'}: ${forbiddenInWords(rule, display)}.`,
   kept: (free: Day, display: Display) =>
