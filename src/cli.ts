@@ -23,6 +23,24 @@ export async function main(argv: readonly string[], io: Io): Promise<number> {
   const strict = ['--strict', 'let warnings count as errors'] as const;
   const json = ['--json', 'print JSON'] as const;
 
+  const fresh = program
+    .command('new')
+    .description('ask about a lawn and write its file; every question is also a flag')
+    .argument('[file]', 'the file to write', 'lawn.yaml')
+    .option('--yes', 'ask nothing; take the defaults for what no flag answers')
+    .option('--force', 'write over a file that is there')
+    .option(...json)
+    .addHelpText(
+      'after',
+      '\nExample:\n  soilclock new\n  soilclock new lawn.yaml --zip 43004 --grass tall-fescue --area "front: rectangle 50 x 40 ft" --yes',
+    )
+    .action(async (file: string, options) => {
+      const { newCommand } = await import('./shell/new/new-command.ts');
+      code = await newCommand(file, options, io);
+    });
+  // The questions bring the schemas along, for which no other command should wait.
+  if (argv.includes('new')) (await import('./shell/new/flags.ts')).addFlags(fresh);
+
   program
     .command('plan')
     .description('plan a lawn: what now, the season, its calendar feed; with STEP, the whole why of one step')

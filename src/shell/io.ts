@@ -1,3 +1,5 @@
+import { openTerminal, type Terminal } from './terminal.ts';
+
 /** What a command may touch: its streams, its folder, the clock, the width of the terminal. */
 export interface Io {
   stdout(text: string): void;
@@ -6,6 +8,8 @@ export interface Io {
   /** Milliseconds since 1970-01-01T00:00:00Z. */
   now(): number;
   readonly columns: number;
+  /** Opens the terminal to ask at; absent where nobody sits at one. */
+  readonly openTerminal?: () => Terminal;
 }
 
 /** The real one. A reader that has gone (`| head`) is no fault: what is left is said to nobody. */
@@ -20,5 +24,6 @@ export function processIo(): Io {
     cwd: process.cwd(),
     now: () => Date.now(),
     columns: Math.min(Math.max(process.stdout.columns ?? 100, 60), 100),
+    ...(process.stdin.isTTY && { openTerminal: () => openTerminal(process.stdin, process.stderr) }),
   };
 }

@@ -1,6 +1,5 @@
 import { existsSync } from 'node:fs';
 import path from 'node:path';
-import { fileURLToPath } from 'node:url';
 import { type Day, formatDay, parseDay } from '../base/day.ts';
 import { type Problem, problem } from '../base/problem.ts';
 import { nearestWord } from '../base/quantity.ts';
@@ -9,19 +8,11 @@ import { readLawn } from '../read/lawn.ts';
 import type { Source } from '../read/lookup.ts';
 import { readText } from './files.ts';
 import type { Io } from './io.ts';
+import { shippedFolder } from './shipped.ts';
 import { zipLookup } from './zips.ts';
 
 /** The demo lawn that comes with the package, and the as-of day that it is told for. */
-const DEMO = { file: demoFile(), asOf: '2027-04-02' } as const;
-
-/** From `src/shell` as from `out/lib/shell`, the nearest folder above that holds the demo. */
-function demoFile(): string {
-  const here = path.dirname(fileURLToPath(import.meta.url));
-  const folder = ['../..', '../../..']
-    .map((up) => path.join(here, up))
-    .find((root) => existsSync(path.join(root, 'programs/demo/lawn.yaml')));
-  return path.join(folder ?? here, 'programs/demo/lawn.yaml');
-}
+const DEMO = { file: path.join(shippedFolder, 'demo/lawn.yaml'), asOf: '2027-04-02' } as const;
 
 /** The lawn that a command is about, and the day it is asked for. */
 export interface Asked {

@@ -1,0 +1,105 @@
+import { problem } from '../../base/problem.ts';
+import type { Draft, WrittenShape } from '../../model/draft.ts';
+import { type AnswerPlace, examplesOf, type Question } from './question.ts';
+import { idOf } from './words.ts';
+
+const EXAMPLE = 'front: rectangle 50 x 40 ft';
+const SHAPES = `rectangle 50 x 40 ft, circle radius 30 ft (or diameter), triangle 40 x 30 ft (base, height), triangle sides 30, 40, 50 ft, or an area you know: 4200 sqft`;
+
+/** Units by the marks that stand behind a number, and numbers by thousands. */
+const tidied = (text: string): string =>
+  text
+    .replace(/(\d)\s*[′']/g, '$1 ft')
+    .replace(/(\d)\s*[″"]/g, '$1 in')
+    .trim();
+
+/** Lengths, of which the last may name the unit of all: `50 x 40 ft`. */
+function lengths(text: string): string[] {
+  const parts = tidied(text)
+    .split(/\s*(?:[x×*,]|\bby\b)\s*/i)
+    .filter((part) => part !== '');
+  const unit = parts.at(-1)?.replace(/^[\d.\s]+/, '') ?? '';
+  return parts.map((part) => (/^[\d.]+$/.test(part) ? `${part} ${unit}`.trim() : part));
+}
+
+/** A shape in words as a lawn file writes it; what is no shape comes back as such, for the schema to refuse. */
+function shapeOf(text: string): WrittenShape {
+  const [, first = '', rest = ''] = /^(\S*)\s*(.*)$/s.exec(text.trim()) ?? [];
+  switch (first.toLowerCase()) {
+    case 'rectangle':
+      return { rectangle: lengths(rest) };
+    case 'square': {
+      const [side = ''] = lengths(rest);
+      return { rectangle: [side, side] };
+    }
+    case 'circle': {
+      const [, by = 'radius', length = ''] = /^(radius|diameter)?\s*(.*)$/is.exec(rest) ?? [];
+      return { circle: { [by.toLowerCase()]: tidied(length) } };
+    }
+    case 'triangle': {
+      const sides = /^sides\b(.*)$/is.exec(rest)?.[1];
+      if (sides !== undefined) return { triangle: { sides: lengths(sides) } };
+      const [base = '', height = ''] = lengths(rest);
+      return { triangle: { base, height } };
+    }
+    case 'measured':
+      return { measured: thousands(rest) };
+    default:
+      return /^[\d.+-]/.test(first) ? { measured: thousands(text.trim()) } : { [first || 'nothing']: rest };
+  }
+}
+
+/** A number without the commas between its thousands. */
+const thousands = (text: string): string => text.replace(/(\d),(?=\d{3}(?!\d))/g, '$1');
+
+/** The parts of `front: rectangle 50 x 40 ft less circle radius 6 ft`; the name may be missing. */
+function partsOf(text: string): { readonly name: string; readonly shape: string; readonly less: readonly string[] } {
+  const named =
+    /^(?<name>.*):(?<shape>[^:]*)$/s.exec(text) ??
+    /^(?<name>.*?)\s*\b(?<shape>(?:rectangle|square|circle|triangle|measured)\b.*)$/is.exec(text) ??
+    /^(?<name>\D*?)\s*(?<shape>\d.*)$/s.exec(text);
+  const { name = '', shape = text } = named?.groups ?? {};
+  const [whole = '', ...less] = shape.split(/\s+(?:less|minus)\s+/i);
+  return { name: name.trim(), shape: whole, less };
+}
+
+/** Puts a shape under its id, with what is taken off it. */
+const withArea = (draft: Draft, id: string, area: WrittenShape): Draft => ({
+  areas: { ...draft.areas, [id]: area },
+});
+
+export const area: Question = {
+  id: 'area',
+  flags: ['--area <name: shape>'],
+  prompt: 'Area',
+  help: `A part of the lawn by its name and shape: ${SHAPES}. What is not grass in it can be taken off: ${EXAMPLE} less circle radius 6 ft. Corners one by one (polygon) can be typed into the file later.`,
+  examples: [EXAMPLE],
+  many: true,
+  default: () => null,
+  parse(text, draft, _, place) {
+    const { name, shape, less } = partsOf(text);
+    const id = name === '' ? `area-${Object.keys(draft.areas ?? {}).length + 1}` : idOf(name);
+    if (id === '')
+      return [problem('new-not-answer', { found: name, expected: 'a name with a letter a to z or a digit' }, place)];
+    if (Object.hasOwn(draft.areas ?? {}, id)) return [problem('new-area-twice', { id }, place)];
+    return withArea(draft, id, { ...shapeOf(shape), ...(less.length > 0 && { less: less.map(shapeOf) }) });
+  },
+};
+
+/** What is taken off the area that was measured last. It has no flag of its own: `less` in `--area` says the same. */
+export const less: Question = {
+  id: 'less',
+  flags: area.flags,
+  prompt: 'Take off',
+  help: `A part that is not grass, by its shape: ${SHAPES}. Enter alone: nothing more.`,
+  examples: ['circle radius 6 ft'],
+  many: true,
+  default: () => null,
+  parse(text, draft, _, place: AnswerPlace) {
+    const last = Object.entries(draft.areas ?? {}).at(-1);
+    if (!last) return [problem('new-missing', { asked: area.prompt, example: examplesOf(area) }, place)];
+    const [id, before] = last;
+    const taken = (before.less as readonly WrittenShape[] | undefined) ?? [];
+    return withArea(draft, id, { ...before, less: [...taken, shapeOf(text.replace(/^(less|minus)\s+/i, ''))] });
+  },
+};
