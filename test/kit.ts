@@ -40,8 +40,17 @@ export function demoCopy(): { readonly cwd: string; readonly lawn: string } {
   return { cwd, lawn: 'programs/demo/lawn.yaml' };
 }
 
-/** Runs the command in a folder. */
-export async function soilclock(cwd: string, argv: readonly string[], now = Date.UTC(2027, 3, 2, 12)) {
+/**
+ * Runs the command in a folder.
+ *
+ * @param answers What somebody at a terminal types, a line each, until nobody answers any more; null without a terminal.
+ */
+export async function soilclock(
+  cwd: string,
+  argv: readonly string[],
+  now = Date.UTC(2027, 3, 2, 12),
+  answers: readonly string[] | null = null,
+) {
   const [out, err]: [string[], string[]] = [[], []];
   const code = await main(argv, {
     stdout: (text) => void out.push(text),
@@ -49,8 +58,20 @@ export async function soilclock(cwd: string, argv: readonly string[], now = Date
     cwd,
     now: () => now,
     columns: 100,
+    ...(answers && { openTerminal: () => typing(answers, (prompt) => void err.push(prompt)) }),
   });
   return { code, stdout: out.join(''), stderr: err.join('') };
+}
+
+function typing(answers: readonly string[], show: (prompt: string) => void) {
+  const left = [...answers];
+  return {
+    ask: async (prompt: string) => {
+      show(`${prompt}\n`);
+      return left.shift() ?? null;
+    },
+    close: () => {},
+  };
 }
 
 /** A program with the given steps as YAML, one list entry each. */

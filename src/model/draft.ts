@@ -34,5 +34,10 @@ export interface Draft {
     readonly between?: readonly string[];
     readonly remind?: readonly Written[];
   };
-  readonly weather?: { readonly files?: readonly string[]; readonly service?: string; readonly forecast?: string };
+  readonly weather?: {
+    readonly files?: readonly string[];
+    readonly units?: string;
+    readonly service?: string;
+    readonly forecast?: string;
+  };
 }

@@ -1,6 +1,6 @@
 import { problem } from '../../base/problem.ts';
 import { GRASSES } from '../../model/grass.ts';
-import type { AnswerPlace, ProgramAtHand, Question, World } from './question.ts';
+import type { ProgramAtHand, Question, World } from './question.ts';
 import { isProblems } from './question.ts';
 import { chosen, idOf, isNone } from './words.ts';
 
@@ -22,7 +22,7 @@ const place: Question = {
   flags: ['--place <where>', '--zip <code>'],
   prompt: 'Place: ZIP code, or latitude, longitude',
   help: 'Where the lawn is: a U.S. ZIP code, or latitude and longitude in degrees, north and east positive. It decides which weather is taken; it stays in your file.',
-  examples: ['53202', '43.04, -87.90'],
+  examples: ['53202', '38.4, -72.6'],
   default: () => null,
   parse(text, draft, { zips }, where) {
     const elevation = draft.location?.elevation;
@@ -50,6 +50,7 @@ const elevation: Question = {
   prompt: 'Elevation',
   help: 'Height above the sea, with its unit. Without a weather file it makes the usual temperatures better: 100 m up is about 0.65 °C colder.',
   examples: ['600 ft', '180 m'],
+  applies: ({ location }) => location !== undefined,
   default: () => 'not known',
   parse(text, { location }) {
     const { elevation: _, ...rest } = location ?? {};
@@ -115,14 +116,11 @@ const program: Question = {
     const ids = fitting(world, draft.grass).map(({ id }) => id);
     const id = chosen(text, ids);
     const found = world.programs.find((one) => one.id === id) ?? world.programAt(text);
-    if (isProblems(found)) return found.map((one) => ({ ...one, ...nowhere(where) }));
+    if (isProblems(found)) return found;
     if (draft.grass !== undefined && !found.grass.includes(draft.grass))
       return [problem('new-no-program', { found: found.id, grass: draft.grass, grasses: found.grass }, where)];
     return { program: found.ref };
   },
 };
-
-/** A problem that has no place in a file yet is placed at its flag. */
-const nowhere = ({ file }: AnswerPlace) => ({ file, line: null, column: null, length: null });
 
 export const placeQuestions = [name, place, elevation, units, language, grass, program] as const;

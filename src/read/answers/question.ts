@@ -1,3 +1,4 @@
+import { displayOf } from '../../base/display.ts';
 import type { Place, Problem } from '../../base/problem.ts';
 import { hasErrors, problem } from '../../base/problem.ts';
 import type { Area } from '../../model/area.ts';
@@ -24,6 +25,8 @@ export interface World {
   programAt(path: string): ProgramAtHand | readonly Problem[];
   /** A weather file by a path from the folder of the command: the path that the lawn file names it by. */
   weatherAt(path: string): string | readonly Problem[];
+  /** Whether a weather file, by the path in the lawn file, leaves open which units it is in. */
+  leavesUnitsOpen(ref: string): boolean;
   /** Area [m²]. */
   netArea(area: Area): number;
 }
@@ -53,7 +56,7 @@ export interface Question {
   readonly examples: readonly [string, ...string[]];
   readonly many?: true;
   choices?(draft: Draft, world: World): readonly Choice[];
-  applies?(draft: Draft): boolean;
+  applies?(draft: Draft, world: World): boolean;
   default(draft: Draft, world: World): string | null;
   /** Why there is neither an answer nor a default, where there is more to say than that. */
   missing?(draft: Draft, world: World, place: AnswerPlace): Problem | null;
@@ -88,8 +91,10 @@ export function answer(
   const meant = typed === '' ? question.default(draft, world) : typed;
   if (meant === null) return { problems: [missing(question, draft, world, place)] };
   const fragment = question.parse(meant, draft, world, place);
-  if (isProblems(fragment)) return { problems: fragment };
-  const problems = judged(fragment, world, place);
+  // A file that cannot be read has no place of its own.
+  if (isProblems(fragment))
+    return { problems: fragment.map((one) => (one.file === null ? { ...one, ...place } : one)) };
+  const problems = judged(fragment, draft, world, place);
   return problems.length > 0 ? { problems } : { draft: { ...draft, ...fragment } };
 }
 
@@ -100,7 +105,7 @@ const missing = (question: Question, draft: Draft, world: World, place: AnswerPl
 export const isProblems = (value: object): value is readonly Problem[] => Array.isArray(value);
 
 /** The problems that a lawn file with these keys would have at them. */
-function judged(fragment: Draft, world: World, place: AnswerPlace): readonly Problem[] {
+function judged(fragment: Draft, draft: Draft, world: World, place: AnswerPlace): readonly Problem[] {
   const given = Object.entries(fragment).filter(([, value]) => value !== undefined);
   const { entries } = LawnSchema.pipe[1];
   const schema = map(Object.fromEntries(given.map(([key]) => [key, entries[key as keyof typeof entries]])));
@@ -113,8 +118,9 @@ function judged(fragment: Draft, world: World, place: AnswerPlace): readonly Pro
   });
   if (hasErrors(problems)) return problems.map((one) => ({ ...one, line: null, column: null, length: null }));
   const { areas } = value as { areas?: Readonly<Record<string, Area>> };
-  const left = Object.values(areas ?? {}).map(world.netArea);
-  return left
-    .filter((area) => area <= 0)
-    .map((area) => problem('area-empty', { found: `${area.toFixed(1)} m²` }, place));
+  const { area } = displayOf(draft.display?.units === 'us' ? 'us' : 'metric', 'en');
+  return Object.values(areas ?? {})
+    .map(world.netArea)
+    .filter((left) => left <= 0)
+    .map((left) => problem('area-empty', { found: area(left) }, place));
 }

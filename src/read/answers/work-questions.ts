@@ -142,6 +142,18 @@ const weather: Question = {
   },
 };
 
+const FILE_UNITS = ['metric', 'us'] as const;
+const fileUnits: Question = {
+  id: 'file-units',
+  flags: ['--file-units <metric or us>'],
+  prompt: 'The weather file is in: metric or us',
+  help: 'Its columns name no unit: metric is °C and mm, us is °F and inches.',
+  examples: ['metric'],
+  applies: ({ weather: past }, world) => past?.files?.some((ref) => world.leavesUnitsOpen(ref)) ?? false,
+  default: () => null,
+  parse: (text, { weather: past }) => ({ weather: { ...past, units: chosen(text, FILE_UNITS) } }),
+};
+
 const forecast: Question = {
   id: 'forecast',
   flags: ['--forecast <service>'],
@@ -158,4 +170,4 @@ const forecast: Question = {
   },
 };
 
-export const workQuestions = [spreader, swath, dial, days, hours, remind, weather, forecast] as const;
+export const workQuestions = [spreader, swath, dial, days, hours, remind, weather, fileUnits, forecast] as const;

@@ -11,7 +11,7 @@ export async function askAll(values: FlagValues, asking: Asking): Promise<Draft 
   let draft: Draft = {};
   for (let at = 0; at < QUESTIONS.length; at++) {
     const question = QUESTIONS[at] as Question;
-    if (!(question.applies?.(draft) ?? true)) continue;
+    if (!(question.applies?.(draft, asking.world) ?? true)) continue;
     const known = isGiven(question, values) ? flagged(question, values, draft, asking) : null;
     const outcome = known ?? (await ask(question, draft, asking));
     if (outcome === null) return null;

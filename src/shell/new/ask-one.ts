@@ -58,12 +58,13 @@ export async function askOne(
     }
     const answered = answer(question, text, draft, asking.world);
     if ('draft' in answered) return answered.draft;
-    for (const { message } of answered.problems) say(asking, message);
-    say(asking, `For example: ${examplesOf(question)}`);
+    // The first will do: the others often say the same of the next number.
+    say(asking, `${answered.problems[0]?.message}\nFor example: ${examplesOf(question)}`);
   }
 }
 
 function showChoices(choices: readonly Choice[], asking: Asking): void {
+  if (choices.length > 0) asking.io.stderr('\n');
   const longest = Math.max(...choices.map(({ word }) => word.length));
   for (const [i, { word, about }] of choices.entries())
     asking.io.stderr(

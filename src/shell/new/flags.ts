@@ -20,10 +20,16 @@ export function addFlags(command: Command): void {
   }
 }
 
+/** Commander's name for the value of a flag. */
+const keyOf = (flag: string): string =>
+  flagName(flag)
+    .slice(2)
+    .replace(/-(.)/g, (_, letter: string) => letter.toUpperCase());
+
 /** The answers to a question that stand on the command line, each with its flag. */
 const given = ({ flags }: Question, values: FlagValues): { readonly flag: string; readonly text: string }[] =>
   flags.flatMap((flag) => {
-    const value = values[flagName(flag).slice(2)];
+    const value = values[keyOf(flag)];
     return value === undefined ? [] : [value].flat().map((text) => ({ flag, text: String(text) }));
   });
 
@@ -58,6 +64,7 @@ export function flagProblems(values: FlagValues, world: World): readonly Problem
   const problems: Problem[] = [];
   let draft: Draft = {};
   for (const question of QUESTIONS) {
+    if (!(question.applies?.(draft, world) ?? true)) continue;
     const taken = fromFlags(question, values, draft, world);
     draft = taken.draft;
     problems.push(...taken.problems);
@@ -70,9 +77,11 @@ export function withoutAsking(values: FlagValues, world: World): Taken {
   const problems: Problem[] = [];
   let draft: Draft = {};
   for (const question of QUESTIONS) {
-    const applies = question.applies?.(draft) ?? true;
-    if (!applies) problems.push(...given(question, values).map(({ flag }) => idle(flag)));
-    else if (isGiven(question, values)) {
+    const applies = question.applies?.(draft, world) ?? true;
+    // After a wrong answer nothing is known of those that go with it.
+    if (!applies && problems.length === 0) problems.push(...given(question, values).map(({ flag }) => idle(flag)));
+    if (!applies) continue;
+    if (isGiven(question, values)) {
       const taken = fromFlags(question, values, draft, world);
       draft = taken.draft;
       problems.push(...taken.problems);

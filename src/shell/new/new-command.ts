@@ -75,8 +75,17 @@ async function asked(name: string, options: NewOptions, io: Io, world: ReturnTyp
 function unfitName(name: string, file: string, { force }: NewOptions): Problem | null {
   if (!/\.ya?ml$/i.test(name)) return problem('new-file-name', { file: name }, null);
   // A link that leads nowhere counts too: writing would put a file in its place.
-  const exists = lstatSync(file, { throwIfNoEntry: false }) !== undefined;
-  return exists && !force ? problem('new-exists', { file: name }, null) : null;
+  return !force && isThere(file) ? problem('new-exists', { file: name }, null) : null;
+}
+
+function isThere(file: string): boolean {
+  try {
+    lstatSync(file);
+    return true;
+  } catch {
+    // Where even that cannot be told, the writing will tell.
+    return false;
+  }
 }
 
 /** Reads the text back with all it names, as a check would, and only then writes it. */

@@ -49,8 +49,13 @@ export function worldFor(lawnFile: string, cwd: string): World {
     weatherAt(file) {
       const source = open(file);
       if (!('text' in source)) return source;
-      const { problems } = readWeather(source.text, source.name);
+      const { problems } = readWeather(source.text, source.name, 'metric');
       return hasErrors(problems) ? problems : refFrom(lawnFile, path.resolve(cwd, file));
+    },
+    leavesUnitsOpen(ref) {
+      const source = lookupFrom(cwd)(ref, lawnFile);
+      if (source === null || 'reason' in source) return false;
+      return readWeather(source.text, source.name).problems.some(({ code }) => code === 'weather-units');
     },
     netArea,
   };
