@@ -4,7 +4,7 @@ import path from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { parse } from 'yaml';
 import { QUESTIONS } from '../../src/read/answers/questions.ts';
-import { refFrom } from '../../src/shell/new/world.ts';
+import { refFrom, worldFor } from '../../src/shell/new/world.ts';
 import { folderWith, programText, root, soilclock } from '../kit.ts';
 
 const FLAGS = ['--zip', '43004', '--grass', 'tall-fescue', '--area', 'front: rectangle 50 x 40 ft'];
@@ -131,6 +131,15 @@ describe('answered by flags', () => {
     const flags = QUESTIONS.flatMap(({ flags }) => flags.map((flag) => flag.split(' ')[0]!));
     expect(flags.filter((flag) => !stdout.includes(`${flag} `))).toEqual([]);
     expect(flags.filter((flag) => !readMe.includes(`\`${flag}`))).toEqual([]);
+  });
+  test("the read-me's own example writes a file that checks", async () => {
+    const [, line = ''] = /^npx soilclock (new lawn\.yaml .*)$/m.exec(
+      readFileSync(path.join(root, 'README.md'), 'utf8'),
+    )!;
+    const argv = [...line.matchAll(/"([^"]*)"|(\S+)/g)].map(([, quoted, bare]) => quoted ?? bare!);
+    const cwd = folderWith();
+    expect((await soilclock(cwd, argv)).code).toBe(0);
+    expect(await strict(cwd)).toBe(0);
   });
   test('defaults fill the rest, with or without --yes', async () => {
     const [bare, yes] = [folderWith(), folderWith()];
@@ -265,4 +274,16 @@ describe('the file', () => {
     ['/a/lawns/my.yaml', '/a/programs/p.yaml', '../programs/p.yaml'],
     ['/a/b/c/d/e/my.yaml', '/a/programs/p.yaml', '/a/programs/p.yaml'],
   ])('%s names %s by %s', (file, target, ref) => expect(refFrom(file, target)).toBe(ref));
+});
+
+// Milwaukee, Louisville and Miami, of the classes that test/climate/climate-class.test.ts holds them to; open sea.
+test.each([
+  [43.0, -87.9, 'cool-humid'],
+  [38.2, -85.7, 'transition'],
+  [25.8, -80.2, 'tropical'],
+  [-60, 0, undefined],
+])('the climate at %d, %d has %s among its kinds', (latitude, longitude, kind) => {
+  const kinds = worldFor('/lawn.yaml', root).climatesAt({ latitude, longitude });
+  if (kind === undefined) expect(kinds).toEqual([]);
+  else expect(kinds).toContain(kind);
 });

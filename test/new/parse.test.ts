@@ -14,12 +14,14 @@ import { zipLookup } from '../../src/shell/zips.ts';
 const world: World = {
   zips: zipLookup,
   programs: [
-    { id: 'cool', name: 'Cool', grass: ['tall-fescue', 'fine-fescue'], ref: '../cool.yaml' },
-    { id: 'fescue', name: 'Fescue', grass: ['tall-fescue'], ref: '../fescue.yaml' },
+    { id: 'cool', name: 'Cool', grass: ['tall-fescue', 'fine-fescue'], climate: ['cool-humid'], ref: '../cool.yaml' },
+    { id: 'fescue', name: 'Fescue', grass: ['tall-fescue'], climate: ['transition'], ref: '../fescue.yaml' },
   ],
+  climatesAt: ({ latitude = 0 }) =>
+    latitude === 0 ? [] : latitude > 40 ? ['cool-humid'] : ['transition', 'warm-humid'],
   programAt: (file) =>
     file === 'own.yaml'
-      ? { id: 'own', name: 'Own', grass: ['bermudagrass'], ref: 'own.yaml' }
+      ? { id: 'own', name: 'Own', grass: ['bermudagrass'], climate: [], ref: 'own.yaml' }
       : [problem('file-unreadable', { ref: file, reason: 'no such file' }, null)],
   weatherAt: (file) =>
     file.startsWith('no') ? [problem('file-unreadable', { ref: file, reason: 'no such file' }, null)] : `here/${file}`,
@@ -170,6 +172,20 @@ describe('grass and program', () => {
   ])('program %j', (text, program) =>
     expect(keys('program', text, { grass: 'tall-fescue' })).toEqual({ grass: 'tall-fescue', program }),
   );
+  test.each([
+    [42, '../cool.yaml'],
+    [39, '../fescue.yaml'],
+  ])('at %i degrees north the default is the one for the climate there', (latitude, program) => {
+    const draft = { grass: 'tall-fescue', location: { latitude, longitude: -83 } };
+    expect(keys('program', '', draft)).toMatchObject({ program });
+  });
+  test('one for another climate is offered last, and says so', () => {
+    const draft = { grass: 'tall-fescue', location: { latitude: 39, longitude: -83 } };
+    expect(question('program').choices?.(draft, world)).toEqual([
+      { word: 'fescue', about: 'Fescue' },
+      { word: 'cool', about: 'Cool (for cool-humid)' },
+    ]);
+  });
   test('one that is written for another grass is refused', () =>
     expect(codes('program', 'fescue', { grass: 'fine-fescue' })).toEqual([['new-no-program', '--program']]));
   test('one of your own', () =>

@@ -1,4 +1,5 @@
 import { problem } from '../../base/problem.ts';
+import type { Draft } from '../../model/draft.ts';
 import { GRASSES } from '../../model/grass.ts';
 import type { ProgramAtHand, Question, World } from './question.ts';
 import { isProblems } from './question.ts';
@@ -80,23 +81,41 @@ const language: Question = {
   parse: (text, { display }) => ({ display: { ...display, language: chosen(text, LANGUAGES) } }),
 };
 
-const fitting = ({ programs }: World, grass: string | undefined): readonly ProgramAtHand[] =>
-  programs.filter((program) => grass !== undefined && program.grass.includes(grass));
+/** Whether a program is written for the climate of the place, as far as both are known. */
+function suits({ climate }: ProgramAtHand, climates: readonly string[]): boolean {
+  return climate.length === 0 || climates.length === 0 || climate.some((one) => climates.includes(one));
+}
+
+const climatesOf = ({ location }: Draft, world: World): readonly string[] =>
+  location === undefined ? [] : world.climatesAt(location);
+
+/** The programs that come along for a grass, those for the climate of the place first. */
+function fitting(draft: Draft, world: World, grass = draft.grass): readonly ProgramAtHand[] {
+  const climates = climatesOf(draft, world);
+  const written = world.programs.filter((program) => grass !== undefined && program.grass.includes(grass));
+  return [
+    ...written.filter((program) => suits(program, climates)),
+    ...written.filter((program) => !suits(program, climates)),
+  ];
+}
+
+/** A program's name, and where it is meant for another climate. */
+function aboutProgram(program: ProgramAtHand, draft: Draft, world: World): string {
+  const elsewhere = suits(program, climatesOf(draft, world)) ? '' : ` (for ${program.climate.join(', ')})`;
+  return `${program.name}${elsewhere}`;
+}
 
 const grass: Question = {
   id: 'grass',
   flags: ['--grass <name>'],
   prompt: 'Grass',
-  help: 'The grass that most of the lawn is of; its number or the beginning of its name will do. Beside each stands the program that comes along for it. An area of another grass can say so in the file later.',
+  help: 'The grass that most of the lawn is of; its number or the beginning of its name will do. Beside each stands the program that comes along for it, and best fits the climate. An area of another grass can say so in the file later.',
   examples: ['tall-fescue'],
-  choices: (_, world) =>
-    GRASSES.map((word) => ({
-      word,
-      about:
-        fitting(world, word)
-          .map((program) => program.name)
-          .join('; ') || '-',
-    })),
+  choices: (draft, world) =>
+    GRASSES.map((word) => {
+      const [first] = fitting(draft, world, word);
+      return { word, about: first ? aboutProgram(first, draft, world) : '-' };
+    }),
   default: () => null,
   parse: (text) => ({ grass: chosen(text, GRASSES) }),
 };
@@ -105,15 +124,16 @@ const program: Question = {
   id: 'program',
   flags: ['--program <id or file>'],
   prompt: 'Program',
-  help: "The season program: what is done, and at which soil temperature. One of those listed, or the path of a program file of your own; it has to be written for the lawn's grass.",
+  help: "The season program: what is done, and at which soil temperature. One of those listed, the best for your climate first, or the path of a program file of your own; it has to be written for the lawn's grass.",
   examples: ['tall-fescue-transition', 'my-program.yaml'],
-  choices: (draft, world) => fitting(world, draft.grass).map(({ id, name }) => ({ word: id, about: name })),
+  choices: (draft, world) =>
+    fitting(draft, world).map((one) => ({ word: one.id, about: aboutProgram(one, draft, world) })),
   applies: (draft) => draft.grass !== undefined,
-  default: (draft, world) => fitting(world, draft.grass)[0]?.id ?? null,
+  default: (draft, world) => fitting(draft, world)[0]?.id ?? null,
   missing: ({ grass = '' }, { programs }, where) =>
     problem('new-none-fits', { grass, grasses: [...new Set(programs.flatMap((one) => one.grass))] }, where),
   parse(text, draft, world, where) {
-    const ids = fitting(world, draft.grass).map(({ id }) => id);
+    const ids = fitting(draft, world).map(({ id }) => id);
     const id = chosen(text, ids);
     const found = world.programs.find((one) => one.id === id) ?? world.programAt(text);
     if (isProblems(found)) return found;

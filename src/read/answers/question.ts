@@ -13,6 +13,8 @@ export interface ProgramAtHand {
   readonly id: string;
   readonly name: string;
   readonly grass: readonly string[];
+  /** Kinds of climate that it is written for; none named is any. */
+  readonly climate: readonly string[];
   readonly ref: string;
 }
 
@@ -21,6 +23,8 @@ export interface World {
   readonly zips: ZipLookup;
   /** The programs that come along. */
   readonly programs: readonly ProgramAtHand[];
+  /** The kinds of climate at a place; none where no climate near it is known. */
+  climatesAt(location: NonNullable<Draft['location']>): readonly string[];
   /** A program of one's own, by a path from the folder of the command. */
   programAt(path: string): ProgramAtHand | readonly Problem[];
   /** A weather file by a path from the folder of the command: the path that the lawn file names it by. */

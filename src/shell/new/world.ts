@@ -2,6 +2,10 @@ import { readdirSync } from 'node:fs';
 import path from 'node:path';
 import { netArea } from '../../amounts/area.ts';
 import { hasErrors, type Problem, problem } from '../../base/problem.ts';
+import { parseQuantity } from '../../base/quantity.ts';
+import { climateClasses } from '../../climate/climate-class.ts';
+import { nearestPlace } from '../../climate/nearest-place.ts';
+import type { Draft } from '../../model/draft.ts';
 import type { ProgramAtHand, World } from '../../read/answers/question.ts';
 import { kindOf } from '../../read/any.ts';
 import type { Source } from '../../read/lookup.ts';
@@ -37,7 +41,13 @@ export function worldFor(lawnFile: string, cwd: string): World {
     if (!('text' in source)) return source;
     const { value, problems } = readProgram(source.text, source.name, lookupFrom(cwd));
     if (!value) return problems;
-    return { id: value.id, name: value.name, grass: value.grass, ref: refFrom(lawnFile, path.resolve(cwd, file)) };
+    return {
+      id: value.id,
+      name: value.name,
+      grass: value.grass,
+      climate: value.climate ?? [],
+      ref: refFrom(lawnFile, path.resolve(cwd, file)),
+    };
   };
   return {
     zips: zipLookup,
@@ -45,6 +55,7 @@ export function worldFor(lawnFile: string, cwd: string): World {
       const found = programAt(file);
       return 'ref' in found ? [found] : [];
     }),
+    climatesAt,
     programAt,
     weatherAt(file) {
       const source = open(file);
@@ -71,4 +82,13 @@ export function shippedOf(kind: 'program' | 'products', cwd: string): readonly s
       const source = readText(file, cwd);
       return source !== null && 'text' in source && kindOf(source.text, source.name) === kind;
     });
+}
+
+/** The kinds of climate of the nearest place whose climate is known, brought to the lawn's height. */
+function climatesAt({ zip, latitude, longitude, elevation }: NonNullable<Draft['location']>): readonly string[] {
+  const place = zip === undefined ? { latitude: latitude ?? 0, longitude: longitude ?? 0 } : zipLookup(zip.slice(0, 5));
+  if (place === null) return [];
+  const height = elevation === undefined ? null : parseQuantity(elevation, 'length');
+  const nearest = nearestPlace(place.latitude, place.longitude, height && 'value' in height ? height.value : null);
+  return nearest.value ? climateClasses({ latitude: place.latitude, normals: nearest.value.normals }) : [];
 }
