@@ -183,7 +183,7 @@ describe('grass and program', () => {
     const draft = { grass: 'tall-fescue', location: { latitude: 39, longitude: -83 } };
     expect(question('program').choices?.(draft, world)).toEqual([
       { word: 'fescue', about: 'Fescue' },
-      { word: 'cool', about: 'Cool (for cool-humid)' },
+      { word: 'cool', about: '(other climate) Cool' },
     ]);
   });
   test('one that is written for another grass is refused', () =>

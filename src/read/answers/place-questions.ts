@@ -99,11 +99,9 @@ function fitting(draft: Draft, world: World, grass = draft.grass): readonly Prog
   ];
 }
 
-/** A program's name, and where it is meant for another climate. */
-function aboutProgram(program: ProgramAtHand, draft: Draft, world: World): string {
-  const elsewhere = suits(program, climatesOf(draft, world)) ? '' : ` (for ${program.climate.join(', ')})`;
-  return `${program.name}${elsewhere}`;
-}
+/** A program's name, behind a word of warning where it is meant for another climate. */
+const aboutProgram = (program: ProgramAtHand, draft: Draft, world: World): string =>
+  suits(program, climatesOf(draft, world)) ? program.name : `(other climate) ${program.name}`;
 
 const grass: Question = {
   id: 'grass',

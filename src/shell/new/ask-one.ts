@@ -67,9 +67,7 @@ function showChoices(choices: readonly Choice[], asking: Asking): void {
   if (choices.length > 0) asking.io.stderr('\n');
   const longest = Math.max(...choices.map(({ word }) => word.length));
   for (const [i, { word, about }] of choices.entries())
-    asking.io.stderr(
-      `  ${String(i + 1).padStart(2)}  ${word.padEnd(longest)}  ${shortened(about, 74 - 6 - longest)}\n`,
-    );
+    asking.io.stderr(`  ${String(i + 1).padStart(2)}  ${word.padEnd(longest)}  ${shortened(about, 72 - longest)}\n`);
 }
 
 const shortened = (text: string, width: number): string =>
