@@ -167,22 +167,25 @@ export interface Amount {
 /** An amount on each square metre, by weight or by volume, in SI. */
 export type Rate = Amount;
 
-const either = (mass: Measure, volume: Measure) =>
+const either = (mass: Measure, volume: Measure, takes: (value: number) => boolean, bound: string) =>
   v.pipe(
     v.string(`wrong-type:${expectedOf(mass)}`),
     v.rawTransform<string, Amount>(({ dataset, addIssue, NEVER }) => {
       const byMass = parseQuantity(dataset.value, mass);
-      if ('value' in byMass && byMass.value > 0) return { by: 'mass', value: byMass.value };
+      if ('value' in byMass && takes(byMass.value)) return { by: 'mass', value: byMass.value };
       const byVolume = parseQuantity(dataset.value, volume);
-      if ('value' in byVolume && byVolume.value > 0) return { by: 'volume', value: byVolume.value };
-      if ('value' in byMass || 'value' in byVolume) addIssue({ message: `out-of-range:${expectedOf(mass)}, above 0` });
+      if ('value' in byVolume && takes(byVolume.value)) return { by: 'volume', value: byVolume.value };
+      if ('value' in byMass || 'value' in byVolume) addIssue({ message: `out-of-range:${expectedOf(mass)}, ${bound}` });
       else addIssue({ message: `quantity:${JSON.stringify(byMass)}`, expected: expectedOf(mass) });
       return NEVER;
     }),
   );
 
 /** A rate of product by weight or by volume. */
-export const rate = either('mass per area', 'volume per area');
+export const rate = either('mass per area', 'volume per area', (value) => value > 0, 'above 0');
 
 /** A weight or a volume. */
-export const amount = either('mass', 'volume');
+export const amount = either('mass', 'volume', (value) => value > 0, 'above 0');
+
+/** A weight or a volume that may be nothing. */
+export const amountOrNone = either('mass', 'volume', (value) => value >= 0, 'not negative');

@@ -1,29 +1,95 @@
 import * as v from 'valibot';
-import { amount, day, id, map, maybe, number, positive, quantity, stepId, text, whole, word } from './fields.ts';
+import {
+  type Amount,
+  amount,
+  amountOrNone,
+  day,
+  id,
+  map,
+  maybe,
+  number,
+  positive,
+  quantity,
+  stepId,
+  text,
+  whole,
+  word,
+} from './fields.ts';
 import { WORKS } from './program.ts';
 
-const EntrySchema = map({
-  date: day,
-  step: maybe(stepId),
-  work: maybe(word(WORKS)),
-  areas: maybe(v.array(id)),
-  product: maybe(id),
-  loaded: maybe(amount),
-  used: maybe(amount),
-  left: maybe(amount),
-  setting: maybe(number(0, 1000)),
-  pass: maybe(whole(1, 20)),
-  by: maybe(text),
-  licence: maybe(text),
-  wind: maybe(positive('speed')),
-  air: maybe(quantity('temperature')),
-  note: maybe(text),
-});
-
-/** What was really done: entries in the order of the file. Work of a step names it; areas left out means all of them. */
-export const JournalSchema = v.array(
-  EntrySchema,
-  'wrong-type:a list of entries such as { date: 2027-04-03, step: autumn-feed-1 }',
+/** What an entry is named by in another: its id, or its day and its step or kind of work. */
+const reference = v.pipe(
+  v.string('wrong-type:the id of an entry, or its day and step such as "2027-04-03 autumn-feed-1"'),
+  v.regex(
+    /^([a-z0-9]+(-[a-z0-9]+)*|\d{4}-\d\d-\d\d [a-z0-9.-]+)$/,
+    'wrong-type:the id of an entry, or its day and step such as "2027-04-03 autumn-feed-1"',
+  ),
 );
-export type Journal = v.InferOutput<typeof JournalSchema>;
-export type JournalEntry = Journal[number];
+
+/** Differences up to this share of what was loaded are what scales and rounding make. */
+const SCALES = 0.02;
+
+interface Weighed {
+  readonly loaded?: Amount;
+  readonly used?: Amount;
+  readonly left?: Amount;
+}
+
+/** Whether what was loaded, used and left can all be true. */
+function agrees({ loaded, used, left }: Weighed): boolean {
+  const known = [loaded, used, left].filter((one) => one !== undefined);
+  if (known.some(({ by }) => by !== known[0]?.by)) return false;
+  if (!loaded) return true;
+  const hair = SCALES * loaded.value;
+  if (used && left) return Math.abs(loaded.value - left.value - used.value) <= hair;
+  return (used ?? left ?? loaded).value <= loaded.value + hair;
+}
+
+/** What was used: as written, else what was loaded less what was left. */
+export function usedOf({ loaded, used, left }: Weighed): Amount | undefined {
+  if (used || !loaded || !left) return used;
+  return { by: loaded.by, value: Math.max(0, loaded.value - left.value) };
+}
+
+/** One entry: work of a step or outside the program, with what was used; or one that corrects another. */
+export const EntrySchema = v.pipe(
+  map({
+    id: maybe(id),
+    date: day,
+    step: maybe(stepId),
+    work: maybe(word(WORKS)),
+    areas: maybe(v.array(id)),
+    product: maybe(id),
+    loaded: maybe(amount),
+    used: maybe(amount),
+    left: maybe(amountOrNone),
+    setting: maybe(number(0, 1000)),
+    pass: maybe(whole(1, 20)),
+    by: maybe(text),
+    licence: maybe(text),
+    wind: maybe(positive('speed')),
+    air: maybe(quantity('temperature')),
+    note: maybe(text),
+    /** The entry that this one stands in place of. */
+    corrects: maybe(reference),
+    /** With `corrects`: takes that entry away and puts nothing in its place. */
+    undo: maybe(v.literal(true, 'wrong-type:undo: true')),
+  }),
+  v.check(
+    ({ step, work, product, undo }) => Boolean(step ?? work ?? product ?? undo),
+    'wrong-type:an entry that says what was done: "step", "work" or "product"',
+  ),
+  v.check(
+    ({ undo, corrects }) => !undo || corrects !== undefined,
+    'wrong-type:"corrects" beside "undo": the entry to take away',
+  ),
+  v.check((entry) => agrees(entry), 'wrong-type:"used" to be "loaded" less "left", in one measure'),
+  v.transform((entry) => {
+    const used = usedOf(entry);
+    return used ? { ...entry, used } : entry;
+  }),
+);
+export type JournalEntry = v.InferOutput<typeof EntrySchema>;
+
+/** What was really done, in the order of the file, corrected entries among it. Areas left out means all of them. */
+export type Journal = readonly JournalEntry[];

@@ -76,8 +76,11 @@ export interface Application {
   /** Where the step's figures come from, a line each. */
   readonly sources: readonly string[];
   readonly areas: readonly AreaAmount[];
+  /** The areas that the journal says are done. */
+  readonly areasDone: readonly string[];
+  /** What is put down in all; of work that is partly done, what is still to come. */
   readonly totals: readonly Total[];
-  /** What is put down in all, in words: "20.7 lb"; null where nothing is or it is not known. */
+  /** The same in words: "20.7 lb"; null where nothing is or it is not known. */
   readonly inAll: string | null;
   /** What the journal says was done, a line an entry. */
   readonly used: readonly string[];

@@ -1,5 +1,6 @@
 import type { Problem } from '../base/problem.ts';
-import { readJournal, readLawn, readProducts, type ZipLookup } from './lawn.ts';
+import { readJournal } from './journal.ts';
+import { readLawn, readProducts, type ZipLookup } from './lawn.ts';
 import type { Lookup } from './lookup.ts';
 import { readProgram } from './program.ts';
 import { LIMIT } from './validate.ts';

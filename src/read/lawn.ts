@@ -2,10 +2,9 @@ import type * as v from 'valibot';
 import { type Problem, problem } from '../base/problem.ts';
 import { nearestWord } from '../base/quantity.ts';
 import { isZone } from '../base/zone.ts';
-import { type Journal, JournalSchema } from '../model/journal.ts';
 import { type Coordinates, type Lawn, LawnSchema } from '../model/lawn.ts';
 import { type ProductsFile, ProductsSchema } from '../model/product.ts';
-import { LIMIT, type Parsed, readAs } from './validate.ts';
+import { type Parsed, readAs } from './validate.ts';
 
 /** Finds the middle of a ZIP code's area; null for one that is not known. */
 export type ZipLookup = (zip: string) => Pick<Coordinates, 'latitude' | 'longitude'> | null;
@@ -58,10 +57,3 @@ function placeOf(
 /** Reads a products file. @example readProducts('kind: products\n…', 'products.yaml').value?.products */
 export const readProducts = (text: string, name: string): Parsed<ProductsFile> =>
   readAs(ProductsSchema, text, name, 'products');
-
-/** Reads a journal: a list of entries. An empty file is an empty journal. */
-export function readJournal(text: string, name: string): Parsed<Journal> {
-  const parsed = readAs(JournalSchema, text, name, 'journal', LIMIT.journal);
-  const empty = parsed.problems.length === 1 && parsed.problems[0]?.code === 'file-empty';
-  return empty ? { ...parsed, value: [], problems: [] } : parsed;
-}

@@ -6,7 +6,8 @@ import type { Product } from '../model/product.ts';
 import type { Program } from '../model/program.ts';
 import { SUBSTANCES, substancesIn } from '../model/substance.ts';
 import type { WeatherSeries } from '../model/weather.ts';
-import { readJournal, readProducts } from './lawn.ts';
+import { journalProblems, readJournal } from './journal.ts';
+import { readProducts } from './lawn.ts';
 import type { Lookup, Source } from './lookup.ts';
 import { readProgram } from './program.ts';
 import type { Parsed } from './validate.ts';
@@ -210,13 +211,4 @@ function localRuleProblems(
         })
       : [],
   );
-}
-
-/** Ids in a journal that nothing has. */
-function journalProblems({ value, place }: Parsed<Journal>, ids: Ids): Problem[] {
-  return (value ?? []).flatMap(({ step, product, areas }, i) => [
-    ...(step === undefined ? [] : unless('unknown-step', step, ids.steps, place([i, 'step']))),
-    ...(product === undefined ? [] : unless('unknown-product', product, ids.products, place([i, 'product']))),
-    ...(areas ?? []).flatMap((area, j) => unless('unknown-area', area, ids.areas, place([i, 'areas', j]))),
-  ]);
 }

@@ -21,7 +21,8 @@ export function applicationOf(placed: DosedStep, writing: Writing): Application 
   const areas = areaAmounts(placed, writing);
   const open = status === 'expected' || status === 'open' || status === 'due';
   const day = progress.doneOn ?? (open ? (choice?.day ?? null) : null);
-  const hours = open && day !== null ? hoursFor(placed, day, areas, writing) : null;
+  const toDo = open ? areas.filter(({ id }) => !progress.areasDone.includes(id)) : areas;
+  const hours = open && day !== null ? hoursFor(placed, day, toDo, writing) : null;
   return {
     id: placed.id,
     name: step.name,
@@ -38,12 +39,13 @@ export function applicationOf(placed: DosedStep, writing: Writing): Application 
     inWindow: open && choice ? Number(choice.inWindow.toFixed(3)) : null,
     why: reasons(placed, writing),
     notJudged: open ? notJudged(step, day, writing) : [],
-    how: howTo(placed, areas, writing),
+    how: howTo(placed, toDo, writing),
     cautions: [...(step.cautions ?? []), ...usualCautions(substancesOf(step, placed.dose))],
     sources: sourcesOf(placed, writing),
     areas,
-    totals: totalsOf(areas),
-    inAll: inAll(placed, areas, writing.display),
+    areasDone: progress.areasDone,
+    totals: totalsOf(toDo),
+    inAll: inAll(placed, toDo, writing.display),
     used: progress.entries.map((entry) => entryInWords(entry, writing)),
     nutrientsGPerM2: placed.dose ? rounded(nutrientsOf(dosedMost(placed, placed.dose))) : NO_NUTRIENTS,
   };

@@ -6,6 +6,7 @@ import { inOrder, type Problem, problem } from '../base/problem.ts';
 import { zoneAt } from '../base/zone.ts';
 import { stressAt } from '../climate/stress.ts';
 import { climateOf } from '../climate/traces.ts';
+import { entriesInForce } from '../model/corrections.ts';
 import type { Journal } from '../model/journal.ts';
 import type { Lawn } from '../model/lawn.ts';
 import { isPesticide, type Product } from '../model/product.ts';
@@ -75,7 +76,7 @@ export function planSeason(input: PlanInput): {
   const { climate, problems: weatherProblems } = climateOf(climateInputOf(lawn, weather, span));
   if (!climate) return { season: null, problems: weatherProblems };
 
-  const journal = input.journal.filter(({ date }) => date <= asOf);
+  const journal = entriesInForce(input.journal).filter(({ date }) => date <= asOf);
   const programs = new Map(
     [...programsOf(lawn, program, areaPrograms)].flatMap(([own, areas]) => areas.map((area) => [area, own] as const)),
   );
@@ -106,7 +107,7 @@ export function planSeason(input: PlanInput): {
   const applications = inTime.map((one) => applicationOf(one, writing));
 
   const today = todayOf(climate, season, asOf, southern, display, en);
-  const shopping = shoppingFor(applications, products, lawn, journal, asOf, display);
+  const shopping = shoppingFor(applications, { products, lawn, journal, asOf, display });
   const first = placed.filter((one) => one.season.start <= asOf);
   const limits = limitsOf(first, ground, areas);
   const problems = unique([

@@ -7,6 +7,7 @@ import type { Journal } from '../model/journal.ts';
 import type { Lawn } from '../model/lawn.ts';
 import { type Product, packagesOf } from '../model/product.ts';
 import type { Application, Purchase } from '../model/season.ts';
+import { onShelf, workOf } from './shelf.ts';
 
 /** Days before the work by which to buy; common practice. */
 const AHEAD = 7;
@@ -17,17 +18,22 @@ interface Need {
   readonly uses: readonly { readonly day: Day; readonly value: number }[];
 }
 
+interface ShoppingInput {
+  readonly products: ReadonlyMap<string, Product>;
+  readonly lawn: Lawn;
+  /** The entries in force. */
+  readonly journal: Journal;
+  readonly asOf: Day;
+  readonly display: Display;
+}
+
 /** What to buy for the work still to come: need less shelf, in packages. */
 export function shoppingFor(
   applications: readonly Application[],
-  products: ReadonlyMap<string, Product>,
-  lawn: Lawn,
-  journal: Journal,
-  asOf: Day,
-  display: Display,
+  { products, lawn, journal, asOf, display }: ShoppingInput,
 ): Purchase[] {
   return needsOf(applications, products).map(({ product, amount, uses }) => {
-    const shelf = onShelf(product.id, lawn, journal, amount.by);
+    const shelf = onShelf(product, amount.by, lawn, workOf(journal, applications, products));
     const sizes = packagesOf(product).filter(({ size }) => size.by === amount.by);
     const short = Math.max(0, amount.value - shelf);
     const counts = cheapestCover(
@@ -81,17 +87,6 @@ function needsOf(applications: readonly Application[], products: ReadonlyMap<str
     }
   }
   return [...needs.values()];
-}
-
-/** What is on the shelf: the counted stock less what the journal has used since. */
-function onShelf(id: string, lawn: Lawn, journal: Journal, by: Amount['by']): number {
-  const stock = lawn.shelf?.stock[id];
-  if (!stock || stock.by !== by) return 0;
-  const counted = lawn.shelf?.counted ?? null;
-  const used = journal
-    .filter((entry) => entry.product === id && entry.used?.by === by && (counted === null || entry.date > counted))
-    .reduce((sum, entry) => sum + (entry.used?.value ?? 0), 0);
-  return Math.max(0, stock.value - used);
 }
 
 /** The day of the first use that the shelf does not cover. */

@@ -250,12 +250,6 @@ describe('files', () => {
       ['wrong-kind lawn.yaml:1:7'],
     ],
     ['a journal that is a map', { 'lawn.journal.yaml': 'date: 2027-03-01\n' }, 1, ['wrong-type lawn.journal.yaml:1:1']],
-    [
-      'a journal with a step misspelt as a key',
-      { 'lawn.journal.yaml': '- { date: 2027-03-01, stepp: autumn-feed }\n' },
-      1,
-      ['unknown-key lawn.journal.yaml:1:23'],
-    ],
   ])('%s', (...one) => refuses(one));
 
   test.each([

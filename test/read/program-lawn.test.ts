@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import type { Problem } from '../../src/base/problem.ts';
 import { kindOf } from '../../src/read/any.ts';
-import { readJournal, readLawn, readProducts } from '../../src/read/lawn.ts';
+import { readJournal } from '../../src/read/journal.ts';
+import { readLawn, readProducts } from '../../src/read/lawn.ts';
 import { readProgram } from '../../src/read/program.ts';
 import { lawnText, programText } from '../kit.ts';
 

@@ -1,0 +1,69 @@
+import type { Day } from '../base/day.ts';
+import type { Amount } from '../model/fields.ts';
+import type { Journal, JournalEntry } from '../model/journal.ts';
+import type { Lawn } from '../model/lawn.ts';
+import type { Product } from '../model/product.ts';
+import type { Application } from '../model/season.ts';
+
+/** What one entry took of a product; null where it cannot be known. */
+export interface Work {
+  readonly date: Day;
+  readonly product: string;
+  readonly amount: Amount | null;
+}
+
+/**
+ * What the entries took of which product: of an entry that names none, its step's; of one that does not say how much, what
+ * was planned for the areas it names.
+ *
+ * @param journal The entries in force.
+ */
+export function workOf(
+  journal: Journal,
+  applications: readonly Application[],
+  products: ReadonlyMap<string, Product>,
+): Work[] {
+  return journal.flatMap((entry) => {
+    const application = applications.find(({ id }) => id === entry.step);
+    const planned = application?.areas[0]?.product ?? null;
+    const product = entry.product ?? planned;
+    if (product === null || !products.has(product)) return [];
+    const amount = entry.used ?? (product === planned && application ? plannedFor(entry, application) : null);
+    return [{ date: entry.date, product, amount }];
+  });
+}
+
+/** What a step was to put down on the areas of an entry. */
+function plannedFor({ areas: named }: JournalEntry, { areas }: Application): Amount | null {
+  const covered = areas.filter(({ id }) => named?.includes(id) ?? true);
+  const [first] = covered;
+  if (first?.amountKg != null)
+    return { by: 'mass', value: covered.reduce((sum, { amountKg }) => sum + (amountKg ?? 0), 0) };
+  if (first?.amountL != null)
+    return { by: 'volume', value: covered.reduce((sum, { amountL }) => sum + (amountL ?? 0), 0) / 1000 };
+  return null;
+}
+
+/** An amount of a product in the other measure where its density is known. @returns Null where it is not. */
+export function measured(amount: Amount, by: Amount['by'], product: Product): number | null {
+  if (amount.by === by) return amount.value;
+  if (!product.density) return null;
+  return by === 'mass' ? amount.value * product.density : amount.value / product.density;
+}
+
+/**
+ * What is on the shelf: the counted stock less what the work since has taken. Work of the day of counting is taken to be
+ * in the count.
+ *
+ * @returns kg or m³, never negative; 0 where none was counted or the measures cannot be compared.
+ */
+export function onShelf(product: Product, by: Amount['by'], lawn: Lawn, work: readonly Work[]): number {
+  const stock = lawn.shelf?.stock[product.id];
+  const counted = lawn.shelf?.counted ?? null;
+  const had = stock ? measured(stock, by, product) : null;
+  if (had === null) return 0;
+  const taken = work
+    .filter((one) => one.product === product.id && (counted === null || one.date > counted))
+    .reduce((sum, { amount }) => sum + (amount ? (measured(amount, by, product) ?? 0) : 0), 0);
+  return Math.max(0, had - taken);
+}
