@@ -19,6 +19,7 @@ const KNOWN_BEFORE = 60;
 const MOST_SEASONS = 30;
 /** The longest season. */
 const YEAR = 366;
+const THIRD_OF_A_YEAR = 122;
 
 /**
  * What a place's latitude and its past years say of a season's days.
@@ -49,7 +50,7 @@ export function siteDays(
       if (!found.has(key)) {
         const past = seasons.filter((one) => endOf(one) <= seasonStart - KNOWN_BEFORE).slice(-MOST_SEASONS);
         const monthDay = frostDay(past, rule.threshold, rule.which, rule.chance);
-        found.set(key, monthDay && inSeason(monthDay, seasonStart, southern) + rule.shift);
+        found.set(key, monthDay && inSeason(monthDay, rule.which, seasonStart, southern) + rule.shift);
       }
       return found.get(key) ?? null;
     },
@@ -57,11 +58,14 @@ export function siteDays(
 }
 
 /**
- * The season's own frost: that of the first cold season whose frost does not lie before the season; where mild winters have
- * their last frost just before it begins, that one.
+ * The season's own frost. Of last frosts: that of the first cold season whose last one does not lie before the season; where
+ * mild winters have it just before the season begins, that one. Of first frosts: that of the first cold season of which two
+ * thirds still lie ahead as the season begins, since the first frost is what ends a season's growth.
  */
-function inSeason(monthDay: MonthDay, seasonStart: Day, southern: boolean): Day {
-  const split = latestOnOrBefore({ month: southern ? 1 : 7, day: 15 }, seasonStart);
+function inSeason(monthDay: MonthDay, which: FrostRule['which'], seasonStart: Day, southern: boolean): Day {
+  const begins: MonthDay = { month: southern ? 1 : 7, day: 15 };
+  if (which === 'first') return firstOnOrAfter(monthDay, firstOnOrAfter(begins, seasonStart - THIRD_OF_A_YEAR));
+  const split = latestOnOrBefore(begins, seasonStart);
   const frost = firstOnOrAfter(monthDay, split);
   return frost >= seasonStart - KNOWN_BEFORE ? frost : firstOnOrAfter(monthDay, split + YEAR);
 }

@@ -349,12 +349,12 @@ describe('day-length', () => {
 });
 
 describe('frost', () => {
-  /** Past winters of 2001 to 2026: the first 0 °C on 20 October, the last on 5 April, each year. */
-  const winters = (latitude = 40, swing = 182) => {
+  /** Past winters of 2001 to 2026: the first 0 °C on 20 October or as told, the last on 5 April, each year. */
+  const winters = (latitude = 40, swing = 182, first = '10-20') => {
     const start = day('2001-01-01');
     const tmin = seriesOf(start, day('2027-02-01'), (d) => {
       const at = formatDay(d - (latitude < 0 ? swing : 0)).slice(5);
-      return at >= '10-20' || at <= '04-05' ? -1 : 9;
+      return at >= first || at <= '04-05' ? -1 : 9;
     }).values;
     const record = { source: 'test', start, tmin, tmax: tmin, precip: tmin };
     return siteDays(record, new Set(), latitude, { from: start, to: start + 1 });
@@ -383,6 +383,8 @@ describe('frost', () => {
     expect(resolved('{ frost: { first: 0 C, chance: 50% } }', { site: winters(-40), in: south })).toBe('2027-04-20');
     expect(resolved('{ frost: { last: 0 C, chance: 50% } }', { site: winters(-40), in: south })).toBe('2026-10-04');
   });
+  test('a first frost late in the year is that of this year, not of the last', () =>
+    expect(resolved('{ frost: { first: 0 C, chance: 50% } }', { site: winters(40, 182, '11-20') })).toBe('2027-11-20'));
   test('a season from autumn on has its own first frost', () => {
     const autumn = { year: 2026, start: day('2026-08-01'), end: day('2027-07-31') };
     expect(resolved('{ frost: { first: 0 C, chance: 50% } }', { site, in: autumn })).toBe('2026-10-20');
