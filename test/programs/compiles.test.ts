@@ -54,7 +54,7 @@ describe.each(cases)('$name at $at', ({ name, program, place }) => {
       grass: program.grass[0] as string,
       ...place,
       facts: Object.fromEntries(facts.map((fact) => [fact, holds])),
-      pH: 5,
+      pH: 4.5,
     });
     expect(problems.filter(({ severity }) => severity === 'error')).toEqual([]);
     return season as Season;
