@@ -7,6 +7,7 @@ import { readProducts } from '../../src/read/lawn.ts';
 import { readProgram } from '../../src/read/program.ts';
 import { root, soilclock } from '../kit.ts';
 import { figuresOf } from './cited.ts';
+import { fromPrograms } from './plan-program.ts';
 
 const folder = path.join(root, 'programs');
 const files = readdirSync(folder).filter((name) => name.endsWith('.yaml'));
@@ -19,19 +20,20 @@ test('there is at least one program and one products file', () => {
 });
 
 describe.each(programs)('%s', (name) => {
-  const { value: program, problems } = readProgram(text(name), name);
+  const { problems } = readProgram(text(name), name, fromPrograms);
+  const own = parse(text(name)) as { sources?: Record<string, string> };
 
   test('reads without a problem', () => expect(problems).toEqual([]));
 
   test('every trigger, rate, limit and weather rule has a source', () => {
-    const figures = figuresOf(parse(text(name)));
+    const figures = figuresOf(own);
     expect(figures.length).toBeGreaterThan(0);
     expect(figures.filter(({ source }) => source === null)).toEqual([]);
   });
 
   test('every source is used, and every one that is used is told', () => {
     const used = new Set([...text(name).matchAll(/source: ([a-z0-9-]+)/g)].map(([, key]) => key));
-    expect(Object.keys(program?.sources ?? {}).filter((key) => !used.has(key))).toEqual([]);
+    expect(Object.keys(own.sources ?? {}).filter((key) => !used.has(key))).toEqual([]);
   });
 });
 
