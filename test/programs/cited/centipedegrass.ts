@@ -90,7 +90,11 @@ export const cited: Cited = {
     soilAt4In('spring-feed', 'window.opens', 'from'),
     ['spring-feed', ['window.best.after.wait', 'window.closes.after.wait'], 'most of May'],
     [feeds, 'apply.prefer.slow-share', 'either will do; a quarter slow evens out the growth'],
-    ['summer-broadleaf', ['window.best.after.wait', 'window.closes.date'], 'May and the first days of June'],
+    [
+      'summer-broadleaf',
+      ['window.best.after.wait', 'window.closes.after.wait'],
+      'May, or four weeks where spring is late',
+    ],
     ['dethatch', 'window.closes.date', 'three weeks from late May'],
     soilAt4In('seed-thin-turf', 'window.opens', 'from'),
     ['seed-thin-turf', 'window.best.after.wait', 'a weekend or so'],
