@@ -40,6 +40,7 @@ export const cited: Cited = {
 
     ['winter-annual-barrier', 'window.best.air.falls-to', '59 F', 'clemson-fall', 'nights in the upper 50s'],
     ['winter-annual-barrier', 'window.closes.soil.falls-to', '70 F', 'uga-2009', 'germinates once below 70 F'],
+    ['grub-preventer', 'weather.wind-below', '5 mph', 'granule-weather', 'wind below 5 mph with a spinner'],
     ['mole-cricket-scout', 'window.opens.date', '06-20', 'uga-mole-crickets', 'two weeks before 4 July'],
     ['mole-cricket-scout', 'window.best.date', '07-04', 'uga-mole-crickets', '4 July'],
     ['mole-cricket-scout', 'window.closes.date', '07-18', 'uga-mole-crickets', 'two weeks after 4 July'],
@@ -83,6 +84,11 @@ export const cited: Cited = {
       'the publication states no depth and no persistence',
     ],
     ['winter-annual-barrier', 'window.closes.not-after', 'where the soil stays warm into winter'],
+    [
+      'grub-preventer',
+      ['weather.rain-below.depth', 'weather.rain-below.in'],
+      'common practice: no heavy rain within a day',
+    ],
     ['winter-ryegrass', ['window.opens.air.mean', 'window.opens.air.from'], 'a week of days'],
     ['winter-ryegrass', 'window.opens.not-after', 'early enough to come up in October'],
     ['winter-ryegrass', 'window.best.after.wait', 'a weekend or so'],
