@@ -71,9 +71,21 @@ export const soilUnpublished: Unpublished = [
   ],
 ];
 
-/** Depth, mean, hold and start of a soil threshold that is printed for 4 in and without persistence. */
-export const soilAt4In = (step: string, at: string, ...more: readonly string[]): Unpublished[number] => [
+/** Mean, hold and start of a soil threshold that is printed without its persistence. */
+export const persistence = (step: string, at: string, ...more: readonly string[]): Unpublished[number] => [
+  step,
+  ['mean', ...more].map((key) => `${at}.soil.${key}`),
+  'a threshold without its persistence: some days, so that single warm ones do not count; the rise after winter',
+];
+
+/** The same where no depth is printed either. */
+export const persistenceAndDepth = (step: string, at: string, ...more: readonly string[]): Unpublished[number] => [
   step,
   ['depth', 'mean', ...more].map((key) => `${at}.soil.${key}`),
-  '4 in in whole centimetres (or no depth printed); "consistently" is a week of days; the rise after winter',
+  'no depth and no persistence is printed: shallow for seed, 10 cm for roots; the rise after winter',
 ];
+
+/** The depths that Georgia, North Carolina and Wisconsin print beside their thresholds. */
+export const depthFigures = (
+  depths: readonly (readonly [step: string, at: string, depth: '2 in' | '4 in', source: string])[],
+): Figures => depths.map(([step, at, depth, source]) => [step, `${at}.soil.depth`, depth, source, `at ${depth}`]);

@@ -2,7 +2,9 @@
 import type { Cited } from '../cited.ts';
 import {
   barrierFigures,
-  soilAt4In,
+  depthFigures,
+  persistence,
+  persistenceAndDepth,
   soilFigures,
   soilUnpublished,
   type Weather,
@@ -55,12 +57,17 @@ export const cited: Cited = {
     ['mole-cricket-scout', 'window.best.date', '07-04', 'uga-mole-crickets', '4 July'],
     ['mole-cricket-scout', 'window.closes.date', '07-18', 'uga-mole-crickets', 'two weeks after 4 July'],
     ...soilFigures.filter(([step]) => step !== 'lime'),
+    ...depthFigures([
+      ['summer-annual-barrier', 'window.closes', '4 in', 'ncsu-ag763'],
+      ['spring-feed', 'window.opens', '4 in', 'uga-calendar'],
+      ['summer-annual-barrier', 'window.opens', '2 in', 'wisc'],
+      ['summer-annual-barrier', 'if-missed.until', '2 in', 'wisc'],
+    ]),
   ],
   unpublished: [
     ...weatherUnpublished(weather),
     ...soilUnpublished.filter(([step]) => step !== 'lime'),
     ['nitrogen', 'spacing', 'two feeds, a summer apart'],
-    ['summer-annual-barrier', ['window.opens.soil.depth', 'if-missed.until.soil.depth'], '2 in in whole centimetres'],
     [
       'summer-annual-barrier',
       ['window.opens.soil.mean', 'window.opens.soil.holds', 'if-missed.until.soil.mean'],
@@ -68,13 +75,13 @@ export const cited: Cited = {
     ],
     ['summer-annual-barrier', ['window.opens.soil.from', 'if-missed.until.soil.from'], 'the rise after midwinter'],
     ['summer-annual-barrier', 'window.best.after.wait', 'towards the 15 February of uf-enh73 in the center'],
-    soilAt4In('summer-annual-barrier', 'window.closes', 'holds', 'from'),
-    soilAt4In('spring-feed', 'window.opens', 'holds', 'from'),
+    persistence('summer-annual-barrier', 'window.closes', 'holds', 'from'),
+    persistence('spring-feed', 'window.opens', 'holds', 'from'),
     ['spring-feed', ['window.best.after.wait', 'window.closes.after.wait'], 'two mowings from green-up, and a month'],
     [feeds, 'apply.prefer.slow-share', 'slow-release in late summer (uf-enh73), no share printed; a third is sold'],
-    soilAt4In('mowing-height', 'window.opens', 'from'),
+    persistenceAndDepth('mowing-height', 'window.opens', 'from'),
     ['mowing-height', 'window.closes.after.wait', 'long enough for any weekend'],
-    soilAt4In('seed-thin-turf', 'window.opens', 'from'),
+    persistenceAndDepth('seed-thin-turf', 'window.opens', 'from'),
     [
       'seed-thin-turf',
       ['window.opens.not-before', 'window.best.after.wait', 'window.closes.date'],

@@ -1,6 +1,6 @@
 /** Figures of programs/bermudagrass-warm-humid.yaml, typed from the publications; the rest is bermudagrass-transition's. */
 import type { Cited } from '../cited.ts';
-import { soilAt4In } from '../warm-season.ts';
+import { depthFigures, persistence, persistenceAndDepth } from '../warm-season.ts';
 
 export const cited: Cited = {
   figures: [
@@ -49,6 +49,12 @@ export const cited: Cited = {
     ['winter-ryegrass', 'window.opens.not-before', '10-01', 'az-overseed', 'October'],
     ['winter-ryegrass', 'window.closes.date', '10-31', 'az-overseed', 'October'],
     ['winter-ryegrass', 'apply.rate', ['8 lb/1000 sqft', '10 lb/1000 sqft'], 'desert-overseed', '8 to 10 pounds'],
+    ...depthFigures([
+      ['summer-annual-barrier', 'window.closes', '4 in', 'ncsu-ag763'],
+      ['spring-feed', 'window.opens', '4 in', 'uga-calendar'],
+      ['seed-thin-turf', 'window.opens', '4 in', 'uga-calendar'],
+      ['summer-annual-barrier', 'window.opens', '2 in', 'az-spring'],
+    ]),
   ],
   unpublished: [
     [
@@ -56,19 +62,18 @@ export const cited: Cited = {
       ['window.opens.date', 'window.best.after.wait', 'window.closes.date'],
       'a month earlier than the March of kstate-calendar: the grass wakes a month earlier',
     ],
-    ['summer-annual-barrier', 'window.opens.soil.depth', '2 in in whole centimetres'],
     [
       'summer-annual-barrier',
       ['window.opens.soil.mean', 'window.opens.soil.holds', 'window.opens.soil.from'],
       'the publication gives a threshold without its persistence; the rise after midwinter',
     ],
     ['summer-annual-barrier', 'window.opens.not-before', 'the earliest of az-spring, Yuma'],
-    soilAt4In('summer-annual-barrier', 'window.closes', 'holds', 'from'),
-    soilAt4In('first-mowing', 'window.opens', 'from'),
+    persistence('summer-annual-barrier', 'window.closes', 'holds', 'from'),
+    persistenceAndDepth('first-mowing', 'window.opens', 'from'),
     ['first-mowing', 'window.closes.after.wait', 'long enough for any weekend'],
-    soilAt4In('spring-feed', 'window.opens', 'holds', 'from'),
+    persistence('spring-feed', 'window.opens', 'holds', 'from'),
     ['spring-feed', ['window.best.after.wait', 'window.closes.after.wait'], 'two mowings from green-up, and a month'],
-    soilAt4In('seed-thin-turf', 'window.opens', 'holds', 'from'),
+    persistence('seed-thin-turf', 'window.opens', 'holds', 'from'),
     ['seed-thin-turf', 'window.best.after.wait', 'a weekend or so'],
     ['summer-feed', 'window.closes.date', 'four weeks and a weekend before the last feed closes'],
     [

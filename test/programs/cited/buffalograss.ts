@@ -1,6 +1,14 @@
 /** Figures of programs/buffalograss.yaml, typed from the publications. */
 import type { Cited } from '../cited.ts';
-import { barrierFigures, soilAt4In, type Weather, weatherFigures, weatherUnpublished } from '../warm-season.ts';
+import {
+  barrierFigures,
+  depthFigures,
+  persistence,
+  persistenceAndDepth,
+  type Weather,
+  weatherFigures,
+  weatherUnpublished,
+} from '../warm-season.ts';
 
 const feeds = ['june-feed', 'july-feed'];
 const weather: Weather = {
@@ -48,6 +56,11 @@ export const cited: Cited = {
     ['chinch-bug-scout', 'window.opens.date', '06-01', 'unl-calendar', 'June and July'],
     ['chinch-bug-scout', 'window.closes.date', '07-31', 'unl-calendar', 'June and July'],
     ['soil-sample', 'window.opens.date', '08-01', 'mu-g6954', 'late summer'],
+    ...depthFigures([
+      ['summer-annual-barrier', 'window.closes', '4 in', 'ncsu-ag763'],
+      ['summer-annual-barrier', 'window.opens', '2 in', 'wisc'],
+      ['summer-annual-barrier', 'if-missed.until', '2 in', 'wisc'],
+    ]),
   ],
   unpublished: [
     ...weatherUnpublished(weather),
@@ -63,7 +76,6 @@ export const cited: Cited = {
       ],
       'March of kstate-calendar; farther north as long as the soil is cold, well before the mid-May of unl-season',
     ],
-    ['summer-annual-barrier', ['window.opens.soil.depth', 'if-missed.until.soil.depth'], '2 in in whole centimetres'],
     [
       'summer-annual-barrier',
       ['window.opens.soil.mean', 'window.opens.soil.holds', 'if-missed.until.soil.mean'],
@@ -72,11 +84,11 @@ export const cited: Cited = {
     ['summer-annual-barrier', ['window.opens.soil.from', 'if-missed.until.soil.from'], 'the rise after winter'],
     ['summer-annual-barrier', 'window.opens.not-before', 'a warm week in February is no spring on the plains'],
     ['summer-annual-barrier', 'window.best.after.wait', 'a few days to find a calm one'],
-    soilAt4In('summer-annual-barrier', 'window.closes', 'holds', 'from'),
+    persistence('summer-annual-barrier', 'window.closes', 'holds', 'from'),
     ['mowing-height', 'window.closes.date', 'a month from mid-May'],
-    soilAt4In('seed-thin-turf', 'window.opens', 'from'),
+    persistenceAndDepth('seed-thin-turf', 'window.opens', 'from'),
     ['seed-thin-turf', 'window.best.after.wait', 'a weekend or so'],
-    soilAt4In('june-feed', 'window.opens', 'from'),
+    persistenceAndDepth('june-feed', 'window.opens', 'from'),
     ['june-feed', 'window.opens.not-after', 'June is the month of kstate-feed; ten days are left of it'],
     ['june-feed', 'window.best.after.wait', 'the early June of kstate-feed'],
     ['july-feed', 'window.opens.date', 'some days before mid-July'],
