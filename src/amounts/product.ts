@@ -77,8 +77,8 @@ function pesticideDose(apply: ApplyOf<'pesticide'>, { products, shelf }: Choice)
 
 /**
  * The product that brings the wanted nutrient: the leading one exactly, by the guaranteed analysis.
- * Preferred are products with the asked slow share, inside the cap of quick nitrogen, on the shelf, with little
- * phosphate that nobody asked for; then the order of the products files.
+ * Preferred are products with little nitrogen where none was asked for, with the asked slow share, inside the cap of quick
+ * nitrogen, on the shelf, with little phosphate that nobody asked for; then the order of the products files.
  */
 function nutrientDose(apply: ApplyOf<'nutrient'>, { products, shelf, nitrogen }: Choice): Dose {
   const lead = (['N', 'P2O5', 'K2O'] as const).find((nutrient) => apply.rates[nutrient] !== undefined);
@@ -91,12 +91,14 @@ function nutrientDose(apply: ApplyOf<'nutrient'>, { products, shelf, nitrogen }:
     const slow = product.slowShare ?? 0;
     const perLead = 1 / (product.analysis?.[lead] ?? 1);
     const quick = wanted * perLead * (product.analysis?.N ?? 0) * (1 - slow);
-    const unasked = apply.rates.P2O5 === undefined ? (product.analysis?.P2O5 ?? 0) * perLead : 0;
+    const unasked = (nutrient: 'N' | 'P2O5') =>
+      apply.rates[nutrient] === undefined ? (product.analysis?.[nutrient] ?? 0) * perLead : 0;
     return [
+      unasked('N'),
       slow >= (apply.prefer?.slowShare ?? 0) - 1e-9 ? 0 : 1,
       quick <= (nitrogen?.single?.quick ?? Number.POSITIVE_INFINITY) + 1e-12 ? 0 : 1,
       shelf.has(product.id) ? 0 : 1,
-      unasked,
+      unasked('P2O5'),
     ];
   };
   const scored = candidates.map((product) => ({ product, score: score(product) }));
