@@ -77,6 +77,46 @@ export async function main(argv: readonly string[], io: Io): Promise<number> {
       code = checkCommand(files, options, io);
     });
 
+  program
+    .command('did')
+    .description('write down work that was done; take an entry back; carry the lawn over into its next season')
+    .argument('[lawn]', 'a lawn file; lawn.yaml here')
+    .argument('[step]', "a step of the lawn's program")
+    .option('--date <day>', 'the day it was done instead of today (YYYY-MM-DD)')
+    .option('--work <kind>', 'work outside the program: spread, spray, seed, aerate, mow, water, scout, sample, other')
+    .option('--areas <list>', 'the areas it was done on, with commas; all of them when left out')
+    .option('--product <id>', "the product, where it is not the step's")
+    .option('--loaded <amount>', 'what was filled in, such as "16 lb"')
+    .option('--used <amount>', 'what was put down; else what was loaded less what was left')
+    .option('--left <amount>', 'what was left in the hopper')
+    .option('--setting <number>', "the spreader's setting")
+    .option('--pass <number>', 'which pass it was')
+    .option('--by <name>', 'who did it')
+    .option('--licence <text>', 'with which licence')
+    .option('--wind <speed>', 'wind at the start, such as "4 mph"')
+    .option('--air <temperature>', 'air at the start, such as "62 F"')
+    .option('--note <text>', 'anything worth keeping')
+    .option('--undo', 'take the last entry back, or the one of --entry')
+    .option('--entry <name>', 'an entry by its id, or by day and step: "2027-04-03 autumn-feed-1"')
+    .option('--list', 'show the entries in force')
+    .option('--close-season', 'carry over: the shelf as it is now, without pins of days gone by')
+    .option('--to <file>', 'with --close-season: a new lawn file instead of this one')
+    .option('--dry-run', 'write nothing')
+    .option(...json)
+    .option(...strict)
+    .addHelpText(
+      'after',
+      '\nExample:\n  soilclock did lawn.yaml autumn-feed-1 --loaded "16 lb" --left "2 oz" --setting 5.5',
+    )
+    .action(async (lawn: string | undefined, step: string | undefined, options) => {
+      const { didCommand } = await import('./shell/did/did-command.ts');
+      code = didCommand(
+        [lawn, step].filter((word) => word !== undefined),
+        options,
+        io,
+      );
+    });
+
   const weather = program.command('weather').description("a lawn's soil and weather: show, fetch, degree-days");
   const lawnArgument = ['[lawn]', 'a lawn file; lawn.yaml here, or else the demo lawn'] as const;
   const asOf = ['--as-of <day>', 'as of this day instead of today (YYYY-MM-DD)'] as const;

@@ -33,6 +33,8 @@ export interface Season {
   readonly today: Today;
   readonly applications: readonly Application[];
   readonly shopping: readonly Purchase[];
+  /** What the journal has left of what was counted; kg or litres, the other null. */
+  readonly shelf: readonly { readonly product: string; readonly kg: number | null; readonly l: number | null }[];
   readonly limits: readonly Limit[];
   readonly signals: Signals;
   readonly problems: readonly Problem[];

@@ -142,7 +142,7 @@ function unless<C extends 'unknown-step' | 'unknown-product' | 'unknown-area'>(
 }
 
 /** Every step's id as the lawn has it. */
-const stepIds = (program: Program, areaPrograms: ReadonlyMap<string, Program>): string[] => [
+export const stepIds = (program: Program, areaPrograms: ReadonlyMap<string, Program>): string[] => [
   ...program.steps.map(({ id }) => id),
   ...[...new Set(areaPrograms.values())]
     .filter(({ id }) => id !== program.id)

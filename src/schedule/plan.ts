@@ -23,6 +23,7 @@ import { placeSteps } from './place.ts';
 import type { PlacedStep } from './placed.ts';
 import type { Writing } from './reasons.ts';
 import { seasonsOf } from './season-year.ts';
+import { shelfOf, workOf } from './shelf.ts';
 import { shoppingFor } from './shopping.ts';
 import { signalsOf, todayOf } from './signals.ts';
 import { LEAST_CHANCE } from './windows.ts';
@@ -151,6 +152,7 @@ export function planSeason(input: PlanInput): {
     today,
     applications,
     shopping,
+    shelf: shelfOf(lawn, products, workOf(journal, applications, products)),
     limits,
     signals: signalsOf(climate, season),
     problems: inOrder(problems),

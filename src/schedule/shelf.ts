@@ -67,3 +67,17 @@ export function onShelf(product: Product, by: Amount['by'], lawn: Lawn, work: re
     .reduce((sum, { amount }) => sum + (amount ? (measured(amount, by, product) ?? 0) : 0), 0);
   return Math.max(0, had - taken);
 }
+
+/** What is left of everything that was counted, in the measure it was counted in. */
+export function shelfOf(
+  lawn: Lawn,
+  products: ReadonlyMap<string, Product>,
+  work: readonly Work[],
+): { readonly product: string; readonly kg: number | null; readonly l: number | null }[] {
+  return Object.entries(lawn.shelf?.stock ?? {}).flatMap(([id, { by }]) => {
+    const product = products.get(id);
+    if (!product) return [];
+    const left = onShelf(product, by, lawn, work);
+    return [{ product: id, kg: by === 'mass' ? left : null, l: by === 'volume' ? left * 1000 : null }];
+  });
+}

@@ -250,7 +250,7 @@ describe('the file', () => {
     expect([code, stderr.includes('[write-failed]'), readdirSync(cwd)]).toEqual([2, true, ['folder']]);
   });
   test('beside a journal that does not fit is not written', async () => {
-    const cwd = folderWith({ 'lawn.journal.yaml': '- { date: 2027-03-14, step: no-such-step }\n' });
+    const cwd = folderWith({ 'lawn.journal.yaml': 'date: 2027-03-14\n' });
     const { code, stderr } = await soilclock(cwd, ['new', ...FLAGS]);
     expect([code, stderr.includes('[new-unusable]'), existsSync(path.join(cwd, 'lawn.yaml'))]).toEqual([
       2,

@@ -44,6 +44,7 @@ export const journal = {
       `${a.found} is still to come (today is ${a.today}); only done work is recorded.`,
   ),
   'did-option': error((a: { option: string; with: string }) => `${a.option} cannot stand beside ${a.with}.`),
+  'did-needs': error((a: { option: string; needs: string }) => `${a.option} belongs to ${a.needs}; name that as well.`),
   'did-demo': error(
     (_: { found: string }) => 'This is the demo lawn; work is recorded for a lawn of your own. Name its file.',
   ),

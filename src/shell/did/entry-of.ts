@@ -1,0 +1,85 @@
+import { type Day, formatDay, parseDay } from '../../base/day.ts';
+import { hasErrors, type Problem, problem } from '../../base/problem.ts';
+import { nearestWord } from '../../base/quantity.ts';
+import type { EntryDraft } from '../../emit/journal-entry.ts';
+import { EntrySchema, type JournalEntry } from '../../model/journal.ts';
+import type { Linked } from '../../read/link.ts';
+import { judge } from '../../read/validate.ts';
+
+/** The flags that become keys of an entry, as they were typed. */
+export interface EntryOptions {
+  readonly date?: string;
+  readonly work?: string;
+  readonly areas?: string;
+  readonly product?: string;
+  readonly loaded?: string;
+  readonly used?: string;
+  readonly left?: string;
+  readonly setting?: string;
+  readonly pass?: string;
+  readonly by?: string;
+  readonly licence?: string;
+  readonly wind?: string;
+  readonly air?: string;
+  readonly note?: string;
+}
+
+const NUMBERS = ['setting', 'pass'] as const;
+const TEXTS = ['work', 'product', 'loaded', 'used', 'left', 'by', 'licence', 'wind', 'air', 'note'] as const;
+
+/** An entry as it is written and as it is read; or what is wrong with it, each at its flag. */
+export type Recorded =
+  | { readonly draft: EntryDraft; readonly entry: JournalEntry }
+  | { readonly problems: readonly Problem[] };
+
+/** The entry that a command line asks for. @param steps Every step's id as the lawn has it. */
+export function entryOf(
+  step: string | undefined,
+  options: EntryOptions,
+  { lawn, products }: Linked,
+  steps: readonly string[],
+  today: Day,
+): Recorded {
+  if (step === undefined && options.work === undefined && options.product === undefined)
+    return { problems: [problem('did-what', { found: 'nothing' }, null)] };
+  const areas = options.areas?.split(',').map((one) => one.trim());
+  const draft: EntryDraft = {
+    date: options.date ?? formatDay(today),
+    ...(step !== undefined && { step }),
+    ...(areas && { areas }),
+    ...Object.fromEntries(TEXTS.flatMap((key) => (options[key] === undefined ? [] : [[key, options[key] as string]]))),
+    ...Object.fromEntries(
+      NUMBERS.flatMap((key) => (options[key] === undefined ? [] : [[key, asNumber(options[key] as string)]])),
+    ),
+  };
+  const at = (key: string | number | undefined) => ({ file: key === 'step' ? 'STEP' : `--${key ?? 'work'}` });
+  const judged = judge(EntrySchema, {
+    problems: [],
+    file: '',
+    data: draft,
+    place: ([key]) => ({ ...at(key), line: 1, column: 1, length: 1 }),
+  });
+  const known = (
+    code: 'unknown-step' | 'unknown-product' | 'unknown-area',
+    found: string | undefined,
+    allowed: readonly string[],
+    key: string,
+  ) =>
+    found === undefined || allowed.includes(found)
+      ? []
+      : [problem(code, { found, allowed, nearest: nearestWord(found, allowed) }, at(key))];
+  const day = parseDay(String(draft.date));
+  const problems = [
+    ...judged.problems.map((one) => ({ ...one, line: null, column: null, length: null })),
+    ...known('unknown-step', step, steps, 'step'),
+    ...known('unknown-product', options.product, [...products.keys()], 'product'),
+    ...(areas ?? []).flatMap((area) => known('unknown-area', area, Object.keys(lawn.areas), 'areas')),
+    ...(day !== null && day > today
+      ? [problem('did-future', { found: formatDay(day), today: formatDay(today) }, at('date'))]
+      : []),
+  ];
+  if (hasErrors(problems) || !judged.value) return { problems };
+  return { draft, entry: judged.value as JournalEntry };
+}
+
+const asNumber = (text: string): string | number => (/^-?\d+(\.\d+)?$/.test(text.trim()) ? Number(text) : text);

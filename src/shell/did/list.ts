@@ -1,0 +1,24 @@
+import { inWords } from '../../amounts/amount.ts';
+import { formatDay } from '../../base/day.ts';
+import type { Display } from '../../base/display.ts';
+import { entriesInForce, nameOf } from '../../model/corrections.ts';
+import type { Journal } from '../../model/journal.ts';
+
+/** The entries in force, a line each: day, what, where, how much, and the name to take it back by. */
+export function listOf(journal: Journal, display: Display): string[] {
+  const lines = [...entriesInForce(journal)]
+    .sort((a, b) => a.date - b.date)
+    .map((entry) => {
+      const { date, step, work, product, areas, used, setting, note } = entry;
+      const what = [
+        step ?? work ?? product,
+        areas?.join(', '),
+        used && inWords(used, display),
+        product !== undefined && (step ?? work) !== undefined ? product : undefined,
+      ];
+      const more = [setting === undefined ? undefined : `setting ${setting}`, note];
+      const named = entry.id === undefined ? '' : `  [${nameOf(entry)}]`;
+      return `${formatDay(date)}  ${[...what, ...more].filter((part) => part !== undefined).join('; ')}${named}`;
+    });
+  return lines.length > 0 ? lines : ['Nothing is written in the journal yet.'];
+}

@@ -1,0 +1,227 @@
+/** `soilclock did`: what was done is written down once and whole, told what it means, and can be taken back. */
+import { spawn } from 'node:child_process';
+import { existsSync, readdirSync, readFileSync, symlinkSync, utimesSync, writeFileSync } from 'node:fs';
+import path from 'node:path';
+import { describe, expect, test } from 'vitest';
+import { readJournal } from '../../src/read/journal.ts';
+import { addEntry } from '../../src/shell/journal-file.ts';
+import { inventedWeather } from '../invented-weather.ts';
+import { folderWith, lawnText, programText, root, soilclock } from '../kit.ts';
+
+const AREAS = 'areas: { front: { rectangle: [50 ft, 20 ft] }, back: { rectangle: [50 ft, 20 ft] } }\n';
+const PRODUCTS = `products:
+  - { id: urea, form: granular, analysis: 46-0-0 }
+  - { id: barrier, form: granular, pesticide: pre-emergent, actives: { prodiamine: 0.4% }, label: { rate: 4 lb/1000 sqft } }
+shelf: { counted: 2027-02-01, urea: 10 lb }
+`;
+const STEPS = `  - { id: feed, name: Feed, work: spread, window: { opens: { date: 03-20 }, closes: { date: 05-20 } }, apply: { nutrient: { N: 0.46 lb/1000 sqft } } }
+  - { id: barrier, name: Barrier, work: spread, window: { opens: { date: 03-20 }, closes: { date: 05-20 } }, apply: { pesticide: pre-emergent } }
+`;
+const folder = (files: Record<string, string> = {}) =>
+  folderWith({
+    'lawn.yaml': lawnText(AREAS + PRODUCTS),
+    'program.yaml': programText(STEPS, 'nitrogen: { yearly: { to: 3 lb/1000 sqft } }\n'),
+    'weather.csv': inventedWeather('2018-01-01'),
+    ...files,
+  });
+const JOURNAL = 'lawn.journal.yaml';
+const journalOf = (cwd: string) => readFileSync(path.join(cwd, JOURNAL), 'utf8');
+const entriesOf = (cwd: string) => readJournal(journalOf(cwd), JOURNAL).value ?? [];
+const did = (cwd: string, ...argv: string[]) => soilclock(cwd, ['did', 'lawn.yaml', ...argv]);
+const codes = (stderr: string) => [...stderr.matchAll(/\[([a-z-]+)\]$/gm)].map(([, code]) => code);
+
+describe('an entry', () => {
+  test('of a step, done today in the zone of the lawn', async () => {
+    const cwd = folder();
+    const { code, stdout } = await did(cwd, 'feed', '--used', '2 lb', '--setting', '5.5');
+    expect(code).toBe(0);
+    expect(journalOf(cwd)).toMatch(
+      /^- \{ id: [a-z]\w{3}, date: 2027-04-02, step: feed, used: 2 lb, setting: 5\.5 \}\n$/,
+    );
+    expect(stdout).toContain('as planned');
+    expect(stdout).toContain('Left on the shelf: 8 lb of urea');
+  });
+  test('of some areas: the others are still to do', async () => {
+    const cwd = folder();
+    const { stdout } = await did(cwd, 'feed', '--areas', 'front', '--loaded', '2 lb', '--left', '14 oz');
+    expect(stdout).toContain('13 % more than the 1 lb planned');
+    expect(stdout).toContain('Still to do: back.');
+    expect(stdout).toMatch(/front: 0\.52 lb\/1000 sq ft of 3 lb\/1000 sq ft done/);
+  });
+  test('of work outside the program', async () => {
+    const cwd = folder();
+    expect((await did(cwd, '--work', 'mow', '--date', '2027-04-01', '--note', 'first: "cut" # ok')).code).toBe(0);
+    expect(entriesOf(cwd)).toMatchObject([{ work: 'mow', note: 'first: "cut" # ok' }]);
+  });
+  test('over the label is written and told', async () => {
+    const cwd = folder();
+    const { code, stderr } = await did(cwd, 'barrier', '--used', '9 lb');
+    expect([code, codes(stderr)]).toEqual([0, ['did-over-label']]);
+    expect(entriesOf(cwd)).toHaveLength(1);
+    expect((await did(cwd, 'barrier', '--used', '8 lb')).stderr).toBe('');
+  });
+  test('--dry-run and --json show it', async () => {
+    const cwd = folder();
+    const { stdout } = await did(cwd, 'feed', '--used', '2 lb', '--dry-run', '--json');
+    expect(JSON.parse(stdout)).toMatchObject({ kind: 'did', entry: { step: 'feed', used: '2 lb' } });
+    expect(existsSync(path.join(cwd, JOURNAL))).toBe(false);
+  });
+});
+
+describe('what is refused, with nothing written', () => {
+  test.each([
+    ['an unknown step', ['fead'], 'unknown-step'],
+    ['nothing at all', [], 'did-what'],
+    ['an unknown area', ['feed', '--areas', 'frunt'], 'unknown-area'],
+    ['an unknown product', ['--product', 'urae'], 'unknown-product'],
+    ['a weight that is none', ['feed', '--used', 'much'], 'wrong-type'],
+    ['a day that does not exist', ['feed', '--date', '2027-02-30'], 'not-a-date'],
+    ['a day to come', ['feed', '--date', '2027-04-03'], 'did-future'],
+    ['amounts that do not agree', ['feed', '--loaded', '5 lb', '--used', '2 lb', '--left', '1 lb'], 'wrong-type'],
+    ['two things at once', ['--undo', '--list'], 'did-option'],
+    ['an undo of a step', ['feed', '--undo'], 'did-option'],
+    ['an entry without undo', ['feed', '--entry', 'abcd'], 'did-needs'],
+    ['an undo of nothing', ['--undo'], 'did-nothing'],
+  ])('%s', async (_, argv, code) => {
+    const cwd = folder();
+    const result = await did(cwd, ...argv);
+    expect([result.code, codes(result.stderr)[0]]).toEqual([1, code]);
+    expect(existsSync(path.join(cwd, JOURNAL))).toBe(false);
+  });
+  test('the demo lawn', async () =>
+    expect((await soilclock(folderWith(), ['did', 'feed'])).stderr).toContain('[did-demo]'));
+});
+
+describe('taking back', () => {
+  const two =
+    '- { date: 2027-04-01, step: feed, used: 2 lb }\n- { id: abcd, date: 2027-04-02, step: feed, used: 3 lb }\n';
+  test('the last entry', async () => {
+    const cwd = folder({ [JOURNAL]: two });
+    expect((await did(cwd, '--undo')).stdout).toContain('3 lb');
+    expect(journalOf(cwd).startsWith(two)).toBe(true);
+    expect((await did(cwd, '--list')).stdout).toBe('2027-04-01  feed; 2 lb\n');
+  });
+  test('a named one', async () => {
+    const cwd = folder({ [JOURNAL]: two });
+    await did(cwd, '--undo', '--entry', '2027-04-01 feed');
+    expect((await did(cwd, '--list')).stdout).toBe('2027-04-02  feed; 3 lb  [abcd]\n');
+  });
+  test('one that is not there is told', async () => {
+    const cwd = folder({ [JOURNAL]: two });
+    expect(codes((await did(cwd, '--undo', '--entry', 'zzzz')).stderr)).toEqual(['did-entry']);
+  });
+});
+
+describe('the file', () => {
+  test.each([
+    ['comments and hand edits', '# mine\n- date: 2027-04-01 # ok\n  step: feed\n'],
+    ['no line end at the end', '- { date: 2027-04-01, step: feed }'],
+    ['line ends of another system', '- { date: 2027-04-01, step: feed }\r\n'],
+    ['indentation', '  - { date: 2027-04-01, step: feed }\n'],
+    ['a damaged entry', '- { date: 2027-04-01, stepp: feed }\n'],
+    ['nothing but a comment', '# nothing yet\n'],
+  ])('with %s stays as it is before the new entry', async (_, text) => {
+    const cwd = folder({ [JOURNAL]: text });
+    const before = readJournal(text, JOURNAL).value?.length ?? 0;
+    expect((await did(cwd, 'feed', '--used', '2 lb')).code).toBe(0);
+    expect(journalOf(cwd).startsWith(text)).toBe(true);
+    expect(entriesOf(cwd)).toHaveLength(before + 1);
+  });
+  test('with an empty list in brackets becomes a list', async () => {
+    const cwd = folder({ [JOURNAL]: '# mine\n[]\n' });
+    expect((await did(cwd, 'feed')).code).toBe(0);
+    expect([entriesOf(cwd).length, journalOf(cwd).startsWith('# mine\n')]).toEqual([1, true]);
+  });
+  test.each([
+    ['a list in brackets', '[{ date: 2027-04-01, step: feed }]\n'],
+    ['a document mark', '---\n- { date: 2027-04-01, step: feed }\n'],
+  ])('with %s is refused and left alone', async (_, text) => {
+    const cwd = folder({ [JOURNAL]: text });
+    expect(codes((await did(cwd, 'feed')).stderr)).toEqual(['journal-append']);
+    expect(journalOf(cwd)).toBe(text);
+  });
+});
+
+const WRITER = `
+const { addEntry } = await import(${JSON.stringify(path.join(root, 'src/shell/journal-file.ts'))});
+const [file, from, count] = process.argv.slice(1);
+for (let i = 0; i < Number(count); i++) {
+  const written = addEntry(file, { date: '2027-04-01', work: 'mow', note: from + ' ' + i }, '.');
+  if (written.problems) { console.error(JSON.stringify(written.problems)); process.exitCode = 1; }
+}`;
+const writer = (file: string, from: string, count: number) =>
+  spawn(process.execPath, ['--input-type=module', '-e', WRITER, file, from, String(count)], { stdio: 'pipe' });
+const ended = (child: ReturnType<typeof writer>) => new Promise<number | null>((resolve) => child.on('exit', resolve));
+
+describe('many at once', () => {
+  test('twelve runs write five entries each: sixty stand there, each once', { timeout: 60_000 }, async () => {
+    const file = path.join(folderWith(), JOURNAL);
+    const exits = await Promise.all(Array.from({ length: 12 }, (_, i) => ended(writer(file, `run ${i}`, 5))));
+    expect(exits).toEqual(exits.map(() => 0));
+    const entries = readJournal(readFileSync(file, 'utf8'), JOURNAL).value ?? [];
+    expect(new Set(entries.map(({ note }) => note)).size).toBe(60);
+    expect(new Set(entries.map(({ id }) => id)).size).toBe(60);
+    expect(existsSync(`${file}.lock`)).toBe(false);
+  });
+  test('killed at any point, the journal is whole', { timeout: 60_000 }, async () => {
+    const file = path.join(folderWith({ [JOURNAL]: '- { date: 2027-04-01, work: mow }\n' }), JOURNAL);
+    for (let run = 0; run < 12; run++) {
+      const child = writer(file, `run ${run}`, 400);
+      const gone = ended(child);
+      setTimeout(() => child.kill('SIGKILL'), 90 + 13 * run);
+      await gone;
+      const text = readFileSync(file, 'utf8');
+      expect(text.endsWith('}\n')).toBe(true);
+      expect(readJournal(text, JOURNAL).problems).toEqual([]);
+      if (existsSync(`${file}.lock`)) utimesSync(`${file}.lock`, 0, 0);
+    }
+    expect((readJournal(readFileSync(file, 'utf8'), JOURNAL).value ?? []).length).toBeGreaterThan(1);
+  });
+  test('a lock that a dead run left is taken over', async () => {
+    const cwd = folder({ [`${JOURNAL}.lock`]: '1' });
+    utimesSync(path.join(cwd, `${JOURNAL}.lock`), 0, 0);
+    expect((await did(cwd, 'feed', '--used', '2 lb')).code).toBe(0);
+  });
+  // The device of Linux to which every write fails as on a full disk.
+  test.skipIf(!existsSync('/dev/full'))('a disk that is full leaves the old journal, and says so', () => {
+    const file = path.join(folderWith({ [JOURNAL]: '- { date: 2027-04-01, work: mow }\n' }), JOURNAL);
+    symlinkSync('/dev/full', `${file}.${process.pid}.part`);
+    const written = addEntry(file, { date: '2027-04-02', work: 'mow' }, '.');
+    expect('problems' in written && written.problems.map(({ code }) => code)).toEqual(['write-failed']);
+    expect(readFileSync(file, 'utf8')).toBe('- { date: 2027-04-01, work: mow }\n');
+    expect(readdirSync(path.dirname(file))).toEqual([JOURNAL]);
+  });
+});
+
+describe('--close-season', () => {
+  const lawn = `# my lawn\n${lawnText(AREAS + PRODUCTS)}steps: { feed: { date: 2027-03-25 }, barrier: skip } # choices\n`;
+  const journal = '- { date: 2027-03-25, step: feed, used: 3 lb }\n';
+  test('carries shelf and choices on, keeps comments and the old text', async () => {
+    const cwd = folder({ 'lawn.yaml': lawn, [JOURNAL]: journal });
+    const { code, stdout } = await did(cwd, '--close-season');
+    expect(code).toBe(0);
+    const text = readFileSync(path.join(cwd, 'lawn.yaml'), 'utf8');
+    expect(text).toMatch(/shelf: \{ counted: 2027-04-02, urea: 7 lb \}/);
+    expect(text).toContain('# my lawn');
+    expect(text).toMatch(/steps: \{ barrier: skip \}/);
+    expect(stdout).toContain('urea: 7 lb');
+    expect(readFileSync(path.join(cwd, 'lawn.yaml.2027-04-02.bak'), 'utf8')).toBe(lawn);
+    expect((await soilclock(cwd, ['check', 'lawn.yaml'])).code).toBe(0);
+  });
+  test('a second time changes nothing', async () => {
+    const cwd = folder({ 'lawn.yaml': lawn, [JOURNAL]: journal });
+    await did(cwd, '--close-season');
+    const text = readFileSync(path.join(cwd, 'lawn.yaml'), 'utf8');
+    expect((await did(cwd, '--close-season')).stdout).toContain('Nothing to carry over');
+    expect(readFileSync(path.join(cwd, 'lawn.yaml'), 'utf8')).toBe(text);
+  });
+  test('--to makes a new lawn with the journal, and never overwrites one', async () => {
+    const cwd = folder({ 'lawn.yaml': lawn, [JOURNAL]: journal });
+    expect((await did(cwd, '--close-season', '--to', 'next.yaml')).code).toBe(0);
+    expect(readFileSync(path.join(cwd, 'next.journal.yaml'), 'utf8')).toBe(journal);
+    expect(readFileSync(path.join(cwd, 'lawn.yaml'), 'utf8')).toBe(lawn);
+    writeFileSync(path.join(cwd, 'other.yaml'), 'mine');
+    expect(codes((await did(cwd, '--close-season', '--to', 'other.yaml')).stderr)).toEqual(['did-to']);
+    expect(readFileSync(path.join(cwd, 'other.yaml'), 'utf8')).toBe('mine');
+  });
+});
