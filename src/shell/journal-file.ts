@@ -48,13 +48,15 @@ export function addEntry(file: string, entry: EntryDraft, cwd: string): Written 
   });
 }
 
-const LETTERS = 'abcdefghijkmnpqrstuvwxyz23456789';
+/** Without those that look alike; digits behind the letters. */
+const SIGNS = 'abcdefghijkmnpqrstuvwxyz23456789';
+const LETTERS = 24;
 
-/** A short id that stands nowhere in the text. */
+/** A short id that stands nowhere in the text: a letter first, so that no reader of YAML takes it for a number. */
 function freshId(text: string): string {
   for (let length = 4; ; length++) {
-    const id = Array.from({ length }, () => LETTERS[randomInt(LETTERS.length)]).join('');
-    if (/^[a-z]/.test(id) && !text.includes(id)) return id;
+    const id = Array.from({ length }, (_, i) => SIGNS[randomInt(i === 0 ? LETTERS : SIGNS.length)]).join('');
+    if (!text.includes(id)) return id;
   }
 }
 
