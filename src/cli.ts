@@ -67,8 +67,11 @@ export async function main(argv: readonly string[], io: Io): Promise<number> {
 
   program
     .command('check')
-    .description('check files: programs, products, lawns with all they name, journals, weather')
+    .description(
+      'check files: programs at places of their climate, lawns with all they name, products, journals, weather',
+    )
     .argument('<files...>', 'the files to check')
+    .option('--as-of <day>', 'check as of this day instead of today (YYYY-MM-DD)')
     .option(...json)
     .option(...strict)
     .addHelpText('after', '\nExample:\n  soilclock check lawn.yaml programs/tall-fescue-transition.yaml')

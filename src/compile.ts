@@ -15,17 +15,20 @@
  * Nothing here touches a file, the network or the clock: the same inputs give the same bytes.
  */
 
+import { checkLawn } from './agronomy/check.ts';
 import { netArea } from './amounts/area.ts';
 import type { Day } from './base/day.ts';
 import { hasErrors, inOrder, type Problem, problem } from './base/problem.ts';
 import { calendarOf } from './emit/calendar.ts';
 import type { Detail } from './emit/events.ts';
+import type { Lawn } from './model/lawn.ts';
 import { emptyLedger, type Ledger } from './model/ledger.ts';
 import type { Season } from './model/season.ts';
 import type { WeatherSeries } from './model/weather.ts';
 import { readLawn, type ZipLookup } from './read/lawn.ts';
 import { type Linked, link } from './read/link.ts';
 import type { Lookup, Source } from './read/lookup.ts';
+import type { Parsed } from './read/validate.ts';
 import { planSeason } from './schedule/plan.ts';
 
 /** What a lawn is compiled from. */
@@ -81,6 +84,7 @@ export function readAll({
   return {
     value: areaProblems.length === 0 ? linked.value : undefined,
     problems: [...linked.problems, ...areaProblems],
+    parsed,
   };
 }
 
@@ -121,6 +125,16 @@ function planLinked(linked: Linked, { asOf, ledger, service }: CompileInput) {
     kind === 'job' && step !== null ? [{ season, step, day, dueSince }] : [],
   );
   return planSeason({ ...linked, ...weatherOf(linked, service), previous: jobs ?? [], asOf });
+}
+
+/** Problems of a lawn by agronomy, on its own weather and products. @param parsed The lawn as it was read. */
+export function agronomyOf(
+  linked: Linked,
+  parsed: Parsed<Lawn>,
+  service: ServiceWeather | undefined,
+  asOf: Day,
+): readonly Problem[] {
+  return checkLawn(linked, parsed, { ...linked, ...weatherOf(linked, service), previous: [], asOf });
 }
 
 /** A lawn's weather: of services, then of its files, the later winning; a forecast of its own file over that of a service. */

@@ -1,3 +1,4 @@
+import { agronomy } from './wording/agronomy.ts';
 import { input } from './wording/input.ts';
 import { journal } from './wording/journal.ts';
 import { lawn } from './wording/lawn.ts';
@@ -10,7 +11,16 @@ import { weather } from './wording/weather.ts';
  * Every problem that soilclock can report: its severity and its words. A sentence says what is, what was expected, and
  * what to do. Tests match codes, never prose.
  */
-export const wording = { ...input, ...lawn, ...newLawn, ...weather, ...services, ...plan, ...journal } as const;
+export const wording = {
+  ...input,
+  ...lawn,
+  ...newLawn,
+  ...weather,
+  ...services,
+  ...plan,
+  ...journal,
+  ...agronomy,
+} as const;
 
 export type ProblemCode = keyof typeof wording;
 export type WordingArgs<C extends ProblemCode> = Parameters<(typeof wording)[C]['text']>[0];

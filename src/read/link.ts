@@ -30,6 +30,9 @@ export interface Linked {
   readonly weather: readonly WeatherSeries[];
   /** The days to come, where a file of the lawn's tells them. */
   readonly forecast: WeatherSeries | null;
+  /** The ways back into the programs' files. */
+  readonly places: ReadonlyMap<Program, Parsed<Program>['place']>;
+  placeOfProduct(id: string): Place;
 }
 
 /**
@@ -68,22 +71,37 @@ export function link(
     return result.value;
   };
 
+  const places = new Map<Program, Parsed<Program>['place']>();
+  const asProgram = ({ text, name }: Source) => {
+    const parsed = readProgram(text, name, lookup);
+    if (parsed.value) places.set(parsed.value, parsed.place);
+    return parsed;
+  };
   const program = follow(
     instead.program ?? lawn.program,
     instead.program === undefined ? ['program'] : null,
-    ({ text, name }) => readProgram(text, name, lookup),
+    asProgram,
   );
   const areaPrograms = new Map<string, Program>();
   for (const [id, area] of Object.entries(lawn.areas)) {
     if (area.program === undefined || instead.program !== undefined) continue;
-    const own = follow(area.program, ['areas', id, 'program'], ({ text, name }) => readProgram(text, name, lookup));
+    const own = follow(area.program, ['areas', id, 'program'], asProgram);
     if (own) areaPrograms.set(id, own);
   }
   const products = new Map<string, Product>();
+  const productPlaces = new Map<string, Place>();
   for (const [i, entry] of (lawn.products ?? []).entries()) {
-    if (typeof entry !== 'string') products.set(entry.id, entry);
-    else {
-      const file = follow(entry, ['products', i], ({ text, name }) => readProducts(text, name));
+    if (typeof entry !== 'string') {
+      products.set(entry.id, entry);
+      productPlaces.set(entry.id, parsed.place(['products', i]));
+    } else {
+      const read = ({ text, name }: Source) => {
+        const file = readProducts(text, name);
+        for (const id of Object.keys(file.value?.products ?? {}))
+          productPlaces.set(id, file.place(['products', id], 'key'));
+        return file;
+      };
+      const file = follow(entry, ['products', i], read);
       for (const [id, product] of Object.entries(file?.products ?? {})) products.set(id, { ...product, id });
     }
   }
@@ -117,7 +135,9 @@ export function link(
   }
   const fine = problems.every(({ severity }) => severity !== 'error');
   if (!program || !journal || !fine) return { problems };
-  return { value: { lawn, program, areaPrograms, products, journal, weather, forecast }, problems };
+  const placeOfProduct = (id: string) => productPlaces.get(id) ?? parsed.place(['products']);
+  const named = { lawn, program, areaPrograms, products, journal, weather, forecast, places, placeOfProduct };
+  return { value: named, problems };
 }
 
 /** The name of a file that stands beside a lawn file: its name without `.yaml`, then this ending. */

@@ -1,37 +1,51 @@
 import path from 'node:path';
-import { inOrder, type Problem, problem } from '../base/problem.ts';
-import { readAll } from '../compile.ts';
+import { checkProgram } from '../agronomy/check.ts';
+import { type Day, parseDay } from '../base/day.ts';
+import { hasErrors, inOrder, type Problem, problem } from '../base/problem.ts';
+import { dayAt } from '../base/zone.ts';
+import { agronomyOf, readAll } from '../compile.ts';
 import { kindOf, problemsOf } from '../read/any.ts';
+import { readProgram } from '../read/program.ts';
 import { lookupFrom, readText } from './files.ts';
 import type { Io } from './io.ts';
 import { exitCode, printProblems } from './report-problems.ts';
+import { keptWeather } from './weather/kept-weather.ts';
 import { zipLookup } from './zips.ts';
 
 export interface CheckOptions {
+  readonly asOf?: string;
   readonly json?: boolean;
   readonly strict?: boolean;
 }
 
-/** Checks files: each by itself, a lawn with everything that it names. */
+/** Checks files: each by itself and by agronomy, a lawn with everything that it names. */
 export function checkCommand(files: readonly string[], options: CheckOptions, io: Io): number {
-  const checked = files.map((file) => ({ file, problems: checkFile(file, io) }));
-  const problems = inOrder(checked.flatMap((one) => one.problems));
+  const asOf = options.asOf === undefined ? dayAt(io.now(), 'UTC') : parseDay(options.asOf);
+  const unfit = asOf === null ? [problem('as-of', { found: options.asOf ?? '' }, null)] : [];
+  const checked = files.map((file) => ({ file, problems: asOf === null ? [] : checkFile(file, asOf, io) }));
+  const problems = inOrder([...unfit, ...checked.flatMap((one) => one.problems)]);
   if (options.json) io.stdout(`${JSON.stringify({ kind: 'problems', version: 1, problems }, null, 2)}\n`);
   printProblems(problems, io);
-  if (!options.json)
+  if (!options.json && unfit.length === 0)
     for (const one of checked) if (one.problems.length === 0) io.stdout(`${one.file}: nothing wrong\n`);
   return exitCode(problems, options.strict ?? false);
 }
 
-function checkFile(file: string, io: Io): readonly Problem[] {
+function checkFile(file: string, asOf: Day, io: Io): readonly Problem[] {
   const source = readText(file, io.cwd);
   if (source === null) return [problem('file-missing', { ref: file }, null)];
   if ('reason' in source) return [problem('file-unreadable', { ref: file, reason: source.reason }, null)];
   const kind = kindOf(source.text, source.name);
-  if (kind !== 'lawn') return problemsOf(source.text, source.name, kind, lookupFrom(io.cwd), zipLookup);
-  return readAll({
-    lawn: { ...source, name: path.relative(io.cwd, path.resolve(io.cwd, file)) },
-    lookup: lookupFrom(io.cwd),
-    zips: zipLookup,
-  }).problems;
+  const lookup = lookupFrom(io.cwd);
+  if (kind === 'program') {
+    const parsed = readProgram(source.text, source.name, lookup);
+    return hasErrors(parsed.problems) ? parsed.problems : [...parsed.problems, ...checkProgram(parsed, asOf)];
+  }
+  if (kind !== 'lawn') return problemsOf(source.text, source.name, kind, lookup, zipLookup);
+  const absolute = path.resolve(io.cwd, file);
+  const lawn = { ...source, name: path.relative(io.cwd, absolute) };
+  const { value, problems, parsed } = readAll({ lawn, lookup, zips: zipLookup });
+  if (!value || hasErrors(problems)) return problems;
+  const service = keptWeather({ file: absolute, source: lawn, asOf, step: undefined, isDemo: false }, io);
+  return [...problems, ...agronomyOf(value, parsed, service, asOf)];
 }

@@ -4,7 +4,7 @@ import path from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { root } from '../kit.ts';
 
-const PURE = ['base', 'model', 'read', 'climate', 'amounts', 'schedule', 'emit'];
+const PURE = ['base', 'model', 'read', 'climate', 'amounts', 'schedule', 'agronomy', 'emit'];
 /** Folder, or file of the top level → the folders that it may import besides itself. */
 const MAY_IMPORT: Record<string, readonly string[]> = {
   base: [],
@@ -13,6 +13,7 @@ const MAY_IMPORT: Record<string, readonly string[]> = {
   climate: ['base', 'model'],
   amounts: ['base', 'model'],
   schedule: ['base', 'model', 'climate', 'amounts'],
+  agronomy: ['base', 'model', 'read', 'climate', 'amounts', 'schedule'],
   emit: ['base', 'model'],
   'compile.ts': PURE,
   'index.ts': [...PURE, 'compile.ts'],

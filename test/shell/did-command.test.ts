@@ -148,6 +148,7 @@ const [file, from, count] = process.argv.slice(1);
 for (let i = 0; i < Number(count); i++) {
   const written = addEntry(file, { date: '2027-04-01', work: 'mow', note: from + ' ' + i }, '.');
   if (written.problems) { console.error(JSON.stringify(written.problems)); process.exitCode = 1; }
+  if (i === 0) console.log('begun');
 }`;
 const writer = (file: string, from: string, count: number) =>
   spawn(process.execPath, ['--input-type=module', '-e', WRITER, file, from, String(count)], { stdio: 'pipe' });
@@ -168,7 +169,7 @@ describe('many at once', () => {
     for (let run = 0; run < 12; run++) {
       const child = writer(file, `run ${run}`, 400);
       const gone = ended(child);
-      setTimeout(() => child.kill('SIGKILL'), 90 + 13 * run);
+      child.stdout?.once('data', () => setTimeout(() => child.kill('SIGKILL'), 3 * run));
       await gone;
       const text = readFileSync(file, 'utf8');
       expect(text.endsWith('}\n')).toBe(true);

@@ -19,7 +19,9 @@ export const cited: Cited = {
     ['nitrogen', 'single.total', '0.9 lb/1000 sqft', 'md-nj', 'at most 0.9 lb at a time'],
     ['nitrogen', 'single.quick', '0.7 lb/1000 sqft', 'md-nj', 'of it at most 0.7 soluble'],
 
-    ['late-winter-feed', 'window.opens.date', '02-14', 'ncsu-macon', "about Valentine's Day"],
+    ['late-winter-feed', 'window.opens.not-before', '02-14', 'ncsu-macon', "about Valentine's Day"],
+    ['late-winter-feed', 'window.opens.soil.rises-to', '40 F', 'nc-turf-council', 'hardly any growth at 40 F'],
+    ['late-winter-feed', 'window.opens.soil.depth', '10 cm', 'nc-turf-council', 'at 4 in, in whole centimetres'],
     ['late-winter-feed', 'window.closes.date', '03-15', 'ncsu-macon', 'none after 15 March'],
     ['late-winter-feed', 'apply.nutrient.N', ['0.5 lb/1000 sqft', '1.0 lb/1000 sqft'], 'ncsu-macon', '0.5-1.0 lb'],
     [granules, 'weather.wind-below', '5 mph', 'granule-weather', 'wind below 5 mph with a spinner'],
@@ -78,10 +80,11 @@ export const cited: Cited = {
     ['last-mowing', 'window.closes.soil.falls-to', '40 F', 'nc-turf-council', 'hardly any growth at 40 F'],
   ],
   unpublished: [
+    ['late-winter-feed', ['window.opens.soil.mean', 'window.opens.soil.from'], 'a week; after midwinter'],
     ['nitrogen', 'spacing', '4 weeks for the "not more often than monthly" of purdue-fertilizer'],
     [granules, ['weather.rain-below.depth', 'weather.rain-below.in'], 'common practice: no heavy rain within a day'],
     [[...barriers, 'grub-preventer'], ['weather.air.from', 'weather.air.to'], 'common practice: 40-90 F'],
-    ['late-winter-feed', 'window.best.date', 'the middle between opening and close'],
+    ['late-winter-feed', 'window.best.after.wait', 'the middle between opening and close'],
     ['late-winter-feed', 'apply.prefer.slow-share', 'as in autumn; the publication names no share'],
 
     [
