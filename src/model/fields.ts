@@ -35,6 +35,23 @@ export function map<E extends v.ObjectEntries>(entries: E) {
   );
 }
 
+/** What a JSON Schema tells of a schema that it could not see into. */
+export interface Told {
+  /** The forms that a value may have, where the schema chooses one by what stands there; by their name once for all. */
+  readonly forms?: () => readonly v.GenericSchema[];
+  readonly name?: string;
+  readonly quantity?: readonly Measure[];
+  readonly pattern?: string;
+}
+const told = <T>(about: Told) => v.metadata<T, Record<string, unknown>>({ ...about });
+
+/** A schema that is chosen by what stands there. @param forms Every form that it may choose. */
+export const choosing = <S extends v.GenericSchema>(
+  choose: (input: unknown) => S,
+  forms: () => readonly v.GenericSchema[],
+  name?: string,
+) => v.pipe(v.lazy(choose), told({ forms, ...(name !== undefined && { name }) }));
+
 /** A key that may be left out. */
 export const maybe = v.exactOptional;
 
@@ -48,6 +65,7 @@ export const quantity = (measure: Measure) =>
       addIssue({ message: `quantity:${JSON.stringify(result)}`, expected: expectedOf(measure) });
       return NEVER;
     }),
+    told({ quantity: [measure] }),
   );
 
 /** A quantity that may not be negative. */
@@ -67,9 +85,11 @@ export const scaledTemperature = v.pipe(
     addIssue({ message: `quantity:${JSON.stringify(result)}`, expected: expectedOf('temperature') });
     return NEVER;
   }),
+  told({ quantity: ['temperature'] }),
 );
 
-const parsed = <T>(code: string, expected: string, parse: (text: string) => T | null) =>
+/** A text that is read into something else, or is a fault of this code. @param pattern Its form, for a JSON Schema. */
+export const parsed = <T>(code: string, expected: string, pattern: string, parse: (text: string) => T | null) =>
   v.pipe(
     v.string(`wrong-type:${expected}`),
     v.rawTransform<string, T>(({ dataset, addIssue, NEVER }) => {
@@ -78,16 +98,22 @@ const parsed = <T>(code: string, expected: string, parse: (text: string) => T | 
       addIssue({ message: code, expected });
       return NEVER;
     }),
+    told({ pattern }),
   );
 
 /** A civil day, `YYYY-MM-DD`. */
-export const day = parsed<Day>('not-a-date', 'a day such as 2027-04-03', parseDay);
+export const day = parsed<Day>('not-a-date', 'a day such as 2027-04-03', '^\\d{4}-\\d{2}-\\d{2}$', parseDay);
 
 /** A day of any year, `MM-DD`. */
-export const monthDay = parsed<MonthDay>('not-a-date', 'a month and day such as 04-03', parseMonthDay);
+export const monthDay = parsed<MonthDay>(
+  'not-a-date',
+  'a month and day such as 04-03',
+  '^\\d{2}-\\d{2}$',
+  parseMonthDay,
+);
 
 /** A wall-clock time `HH:MM` in minutes after midnight. */
-export const clock = parsed<number>('out-of-range', 'a time such as "08:00"', (text) => {
+export const clock = parsed<number>('out-of-range', 'a time such as "08:00"', '^([01]\\d|2[0-3]):[0-5]\\d$', (text) => {
   const match = /^([01]\d|2[0-3]):([0-5]\d)$/.exec(text);
   return match ? Number(match[1]) * 60 + Number(match[2]) : null;
 });
@@ -127,10 +153,13 @@ export const wait = v.pipe(
 export const word = <const T extends readonly string[]>(words: T) => v.picklist(words);
 
 /** One word that stands alone, or a map. */
-export const orWord = <const W extends string, S extends v.GenericSchema>(only: W, schema: S) =>
-  v.lazy((input): v.LiteralSchema<W, string> | S =>
-    typeof input === 'string' ? v.literal(only, `wrong-type:${only}, or a map`) : schema,
+export const orWord = <const W extends string, S extends v.GenericSchema>(only: W, schema: S) => {
+  const word = v.literal(only, `wrong-type:${only}, or a map`);
+  return choosing(
+    (input): v.LiteralSchema<W, string> | S => (typeof input === 'string' ? word : schema),
+    () => [word, schema],
   );
+};
 
 /** A plain number within bounds. */
 export const number = (from: number, to: number) =>
@@ -179,6 +208,7 @@ const either = (mass: Measure, volume: Measure, takes: (value: number) => boolea
       else addIssue({ message: `quantity:${JSON.stringify(byMass)}`, expected: expectedOf(mass) });
       return NEVER;
     }),
+    told({ quantity: [mass, volume] }),
   );
 
 /** A rate of product by weight or by volume. */

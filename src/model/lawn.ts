@@ -7,6 +7,7 @@ import {
   anyMap,
   byId,
   byStep,
+  choosing,
   clock,
   day,
   id,
@@ -62,21 +63,31 @@ const elevation = v.pipe(
 );
 
 /** Where the lawn is: coordinates, or a U.S. ZIP code that stands for them. */
-const location = v.lazy((input) =>
-  input !== null && typeof input === 'object' && 'zip' in input
-    ? map({
-        zip: v.pipe(
-          v.string('wrong-type:a ZIP code of five digits in quotes'),
-          v.regex(/^\d{5}(-\d{4})?$/, 'wrong-type:a ZIP code of five digits in quotes'),
-        ),
-        elevation: maybe(elevation),
-      })
-    : map({ latitude: number(-66, 66), longitude: number(-180, 180), elevation: maybe(elevation) }),
+const byZip = map({
+  zip: v.pipe(
+    v.string('wrong-type:a ZIP code of five digits in quotes'),
+    v.regex(/^\d{5}(-\d{4})?$/, 'wrong-type:a ZIP code of five digits in quotes'),
+  ),
+  elevation: maybe(elevation),
+});
+const byCoordinates = map({
+  latitude: number(-66, 66),
+  longitude: number(-180, 180),
+  elevation: maybe(elevation),
+});
+const location = choosing(
+  (input) => (input !== null && typeof input === 'object' && 'zip' in input ? byZip : byCoordinates),
+  () => [byCoordinates, byZip],
 );
 
 /** Services of past weather and of forecasts that a lawn may name. */
 export const WEATHER_SERVICES = ['none', 'open-meteo', 'ncei'] as const;
 export const FORECAST_SERVICES = ['none', 'open-meteo', 'nws'] as const;
+
+const productsFile = v.string();
+const ownProduct = map({ id, ...ProductSchema.pipe[1].entries });
+const forecastFile = v.pipe(v.string(), v.regex(/\./));
+const forecastService = word(FORECAST_SERVICES);
 
 /** A laboratory's report, of one area or of the whole lawn. */
 const soilTest = map({
@@ -104,7 +115,10 @@ export const LawnSchema = map({
   program: v.string('wrong-type:the path of a program file'),
   products: maybe(
     v.array(
-      v.lazy((input) => (typeof input === 'string' ? v.string() : map({ id, ...ProductSchema.pipe[1].entries }))),
+      choosing(
+        (input) => (typeof input === 'string' ? productsFile : ownProduct),
+        () => [productsFile, ownProduct],
+      ),
     ),
   ),
   weather: v.optional(
@@ -114,7 +128,10 @@ export const LawnSchema = map({
       service: maybe(word(WEATHER_SERVICES)),
       /** A service, or a weather file of days to come. */
       forecast: maybe(
-        v.lazy((input) => (typeof input === 'string' && input.includes('.') ? v.string() : word(FORECAST_SERVICES))),
+        choosing(
+          (input) => (typeof input === 'string' && input.includes('.') ? forecastFile : forecastService),
+          () => [forecastService, forecastFile],
+        ),
       ),
       /** A GHCN-Daily station, for ncei; the nearest that serves when left out. */
       station: maybe(v.pipe(v.string(), v.regex(/^[A-Z0-9]{11}$/, 'wrong-type:a station such as USW00014821'))),

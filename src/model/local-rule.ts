@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import { id, map, maybe, monthDay, positive, quantity, text, word } from './fields.ts';
+import { choosing, id, map, maybe, monthDay, positive, quantity, text, word } from './fields.ts';
 
 /** What a place limits. `quick-N` is nitrogen that is not slow-release. */
 export const LIMITED = ['N', 'quick-N', 'P2O5', 'K2O'] as const;
@@ -33,7 +33,10 @@ export type RequireRule = v.InferOutput<typeof require>;
 export type LocalRule = ForbidRule | LimitRule | RequireRule;
 
 /** A rule of the place: something forbidden, a limit on a nutrient, or a share of slow-release nitrogen that is required. */
-export const localRule: v.GenericSchema<unknown, LocalRule> = v.lazy((input) => {
-  const has = (key: string) => input !== null && typeof input === 'object' && key in input;
-  return (has('limit') ? limit : has('require') ? require : forbid) as v.GenericSchema<unknown, LocalRule>;
-});
+export const localRule: v.GenericSchema<unknown, LocalRule> = choosing(
+  (input) => {
+    const has = (key: string) => input !== null && typeof input === 'object' && key in input;
+    return (has('limit') ? limit : has('require') ? require : forbid) as v.GenericSchema<unknown, LocalRule>;
+  },
+  () => [forbid, limit, require],
+);

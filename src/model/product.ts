@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import { amount, byId, day, id, map, maybe, number, positive, quantity, rate, text, word } from './fields.ts';
+import { amount, byId, day, id, map, maybe, number, parsed, positive, quantity, rate, text, word } from './fields.ts';
 
 const share = v.pipe(
   quantity('share'),
@@ -24,14 +24,11 @@ export function parseAnalysis(written: string): Analysis | null {
   return N + P2O5 + K2O <= 1 ? { N, P2O5, K2O } : null;
 }
 
-const analysis = v.pipe(
-  v.string('wrong-type:an analysis such as 16-4-8'),
-  v.rawTransform<string, Analysis>(({ dataset, addIssue, NEVER }) => {
-    const value = parseAnalysis(dataset.value);
-    if (value) return value;
-    addIssue({ message: 'out-of-range:an analysis such as 16-4-8, in percent, at most 100 together' });
-    return NEVER;
-  }),
+const analysis = parsed<Analysis>(
+  'out-of-range',
+  'an analysis such as 16-4-8, in percent, at most 100 together',
+  '^\\d+(\\.\\d+)?-\\d+(\\.\\d+)?-\\d+(\\.\\d+)?$',
+  parseAnalysis,
 );
 
 const packageSize = map({ size: amount, price: maybe(number(0, 1e6)) });

@@ -1,6 +1,21 @@
 import * as v from 'valibot';
 import { ConditionSchema } from './condition.ts';
-import { byId, id, keysOf, map, maybe, monthDay, orWord, positive, range, rate, source, text, word } from './fields.ts';
+import {
+  byId,
+  choosing,
+  id,
+  keysOf,
+  map,
+  maybe,
+  monthDay,
+  orWord,
+  positive,
+  range,
+  rate,
+  source,
+  text,
+  word,
+} from './fields.ts';
 import { GRASSES } from './grass.ts';
 import type { Nutrient } from './product.ts';
 import { type Trigger, TriggerSchema } from './trigger.ts';
@@ -67,7 +82,9 @@ const applies = {
 export type Apply = { [K in keyof typeof applies]: v.InferOutput<(typeof applies)[K]> }[keyof typeof applies];
 export type ApplyOf<K extends Apply['kind']> = Extract<Apply, { kind: K }>;
 
-const ApplySchema: v.GenericSchema<unknown, Apply> = v.lazy((input) => {
+const ApplySchema: v.GenericSchema<unknown, Apply> = choosing(applyIn, () => Object.values(applies), 'apply');
+
+function applyIn(input: unknown): v.GenericSchema<unknown, Apply> {
   const names = keysOf(input);
   const [kind, second] = names.filter((name) => Object.hasOwn(applies, name));
   if (kind === undefined || second !== undefined) {
@@ -77,7 +94,7 @@ const ApplySchema: v.GenericSchema<unknown, Apply> = v.lazy((input) => {
     );
   }
   return applies[kind as keyof typeof applies] as v.GenericSchema<unknown, Apply>;
-});
+}
 
 const weather = map({
   'wind-below': maybe(positive('speed')),
@@ -86,7 +103,7 @@ const weather = map({
   source: maybe(source),
 });
 
-const StepSchema = map({
+const stepKeys = {
   id,
   name: text,
   work: word(WORKS),
@@ -103,11 +120,11 @@ const StepSchema = map({
   cautions: maybe(v.array(text)),
   note: maybe(text),
   source: maybe(source),
-});
+};
+const StepSchema = map(stepKeys);
 export type Step = v.InferOutput<typeof StepSchema>;
 
-/** A season program: steps for a kind of grass in a kind of climate; holds no private data and no pesticide dose. */
-export const ProgramSchema = map({
+const programKeys = {
   kind: v.literal('program', 'wrong-kind:program'),
   version: v.literal(1, 'wrong-type:1, the version of the format'),
   id,
@@ -128,8 +145,30 @@ export const ProgramSchema = map({
     }),
   ),
   steps: v.pipe(v.array(StepSchema), v.minLength(1, 'wrong-type:a list of at least one step')),
-});
+};
+
+/** A season program: steps for a kind of grass in a kind of climate; holds no private data and no pesticide dose. */
+export const ProgramSchema = map(programKeys);
 export type Program = v.InferOutput<typeof ProgramSchema>;
+
+/** Keys of which none has to stand. */
+const optional = (entries: v.ObjectEntries): v.ObjectEntries =>
+  Object.fromEntries(
+    Object.entries(entries).map(([key, entry]) => [
+      key,
+      entry.type.endsWith('optional') ? entry : maybe(entry as v.GenericSchema),
+    ]),
+  );
+
+/** A program before what it extends is joined to it: only what is other has to stand. */
+export const ExtendingSchema = map({
+  ...optional(programKeys),
+  kind: programKeys.kind,
+  version: programKeys.version,
+  id,
+  extends: v.string(),
+  steps: maybe(v.array(map({ ...optional(stepKeys), id, drop: maybe(v.literal(true)) }))),
+});
 
 /** Every trigger inside a trigger, itself first. */
 export function triggersIn(trigger: Trigger): Trigger[] {

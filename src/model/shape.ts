@@ -1,7 +1,7 @@
 import * as v from 'valibot';
 import { crossingEdges, type Point, polygonArea } from '../base/geometry.ts';
 import { factorOf, type Metres, type SquareMetres } from '../base/units.ts';
-import { keysOf, map, maybe, positive, quantity, word } from './fields.ts';
+import { choosing, keysOf, map, maybe, positive, quantity, word } from './fields.ts';
 
 /** A measured shape, in metres. */
 export type Shape =
@@ -26,21 +26,24 @@ const above0 = v.pipe(
   v.maxValue(LONGEST, 'out-of-range:a length of at most 10 km'),
 );
 
-const triangle = v.lazy((input) =>
-  input !== null && typeof input === 'object' && 'sides' in input
-    ? v.pipe(
-        map({ sides: v.strictTuple([above0, above0, above0]) }),
-        v.rawTransform<{ readonly sides: [Metres, Metres, Metres] }, Shape>(({ dataset, addIssue, NEVER }) => {
-          const { sides } = dataset.value;
-          if (2 * Math.max(...sides) < sides[0] + sides[1] + sides[2]) return { kind: 'sides', sides };
-          addIssue({ message: 'area-triangle' });
-          return NEVER;
-        }),
-      )
-    : v.pipe(
-        map({ base: above0, height: above0 }),
-        v.transform((value): Shape => ({ kind: 'triangle', ...value })),
-      ),
+const bySides = v.pipe(
+  map({ sides: v.strictTuple([above0, above0, above0]) }),
+  v.rawTransform<{ readonly sides: [Metres, Metres, Metres] }, Shape>(({ dataset, addIssue, NEVER }) => {
+    const { sides } = dataset.value;
+    if (2 * Math.max(...sides) < sides[0] + sides[1] + sides[2]) return { kind: 'sides', sides };
+    addIssue({ message: 'area-triangle' });
+    return NEVER;
+  }),
+);
+
+const byHeight = v.pipe(
+  map({ base: above0, height: above0 }),
+  v.transform((value): Shape => ({ kind: 'triangle', ...value })),
+);
+
+const triangle = choosing(
+  (input) => (input !== null && typeof input === 'object' && 'sides' in input ? bySides : byHeight),
+  () => [bySides, byHeight],
 );
 
 const circle = v.pipe(
@@ -111,20 +114,25 @@ const kinds: Record<
 export function shaped<E extends v.ObjectEntries>(
   beside: E,
 ): v.GenericSchema<unknown, { shape: Shape } & Record<string, unknown>> {
-  return v.lazy((input) => {
+  const withKind = (name: string) => {
+    const unit = name === 'polygon' ? { in: word(['ft', 'yd', 'm']) } : inKey;
+    return map({ ...beside, ...unit, [name]: (kinds[name] as (typeof kinds)[string]).schema });
+  };
+  const chosen = (input: unknown) => {
     const names = keysOf(input);
     const [name, second] = names.filter((key) => Object.hasOwn(kinds, key));
     if (name === undefined || second !== undefined) {
       const other = names.filter((key) => !Object.hasOwn(beside, key) && key !== 'in');
       return v.custom<never>(() => false, `area-shape:${other.join(', ') || 'none'}:${Object.keys(kinds).join('|')}`);
     }
-    const { schema, build } = kinds[name] as (typeof kinds)[string];
+    const { build } = kinds[name] as (typeof kinds)[string];
     return v.pipe(
-      map({ ...beside, ...(name === 'polygon' ? { in: word(['ft', 'yd', 'm']) } : inKey), [name]: schema }),
+      withKind(name),
       v.transform((value) => {
         const { in: unit, [name]: inner, ...rest } = value as Record<string, unknown>;
         return { ...rest, shape: build(inner as never, factorOf((unit as string) ?? 'm')) };
       }),
     );
-  });
+  };
+  return choosing(chosen, () => Object.keys(kinds).map(withKind));
 }

@@ -2,7 +2,7 @@ import * as v from 'valibot';
 import type { MonthDay } from '../base/day.ts';
 import type { Days, Metres } from '../base/units.ts';
 import { air, type Crossing, dayLength, growth, soil } from './crossing.ts';
-import { id, keysOf, map, maybe, monthDay, source, wait } from './fields.ts';
+import { choosing, id, keysOf, map, maybe, monthDay, source, wait } from './fields.ts';
 import { type FrostRule, frost } from './frost.ts';
 import type { GrassSeason } from './grass.ts';
 import { type HeatRule, heat, heatFields } from './heat.ts';
@@ -36,13 +36,19 @@ const degreeDays = v.pipe(
   v.transform((value) => ({ kind: 'degree-days' as const, ...value })),
 );
 
+/** A trigger inside another. */
+const inner: v.GenericSchema<unknown, Trigger> = v.pipe(
+  v.lazy(() => TriggerSchema),
+  v.metadata({ name: 'trigger' }),
+);
+
 const after = v.pipe(
   map({
     step: maybe(id),
     opening: maybe(v.literal(true)),
     wait: maybe(wait),
     'degree-days': maybe(v.pipe(map(heatFields), heat())),
-    otherwise: maybe(v.lazy(() => TriggerSchema)),
+    otherwise: maybe(inner),
     source: maybe(source),
   }),
   v.rawTransform(({ dataset, addIssue, NEVER }) => {
@@ -60,7 +66,7 @@ const after = v.pipe(
 
 const several = <K extends 'any-of' | 'all-of'>(kind: K) =>
   v.pipe(
-    v.array(v.lazy(() => TriggerSchema)),
+    v.array(inner),
     v.minLength(1, 'wrong-type:a list of at least one trigger'),
     v.transform((of) => ({ kind, of })),
   );
@@ -102,7 +108,17 @@ function limited(
 }
 
 /** A trigger as it stands in a program: a map with exactly one kind key, and optionally `not-before`, `not-after`, `source`. */
-export const TriggerSchema: v.GenericSchema<unknown, Trigger> = v.lazy((input) => {
+export const TriggerSchema: v.GenericSchema<unknown, Trigger> = choosing(
+  triggerIn,
+  () => Object.keys(kinds).map((kind) => withLimits(kind as Trigger['kind'])),
+  'trigger',
+);
+
+/** A kind of trigger with the keys that may stand beside it. */
+const withLimits = (kind: Trigger['kind']) =>
+  map({ ...besideKind, [kind]: kinds[kind] as v.GenericSchema<unknown, Trigger> });
+
+function triggerIn(input: unknown): v.GenericSchema<unknown, Trigger> {
   const names = keysOf(input);
   const found = names.filter((name): name is Trigger['kind'] => Object.hasOwn(kinds, name));
   const [kind] = found;
@@ -111,7 +127,7 @@ export const TriggerSchema: v.GenericSchema<unknown, Trigger> = v.lazy((input) =
     return v.custom<never>(() => false, `trigger-kind:${other.join(', ') || 'none'}:${Object.keys(kinds).join('|')}`);
   }
   return v.pipe(
-    map({ ...besideKind, [kind]: kinds[kind] as v.GenericSchema<unknown, Trigger> }),
+    withLimits(kind),
     v.transform((value) => {
       const {
         notBefore,
@@ -123,4 +139,4 @@ export const TriggerSchema: v.GenericSchema<unknown, Trigger> = v.lazy((input) =
       return limited(trigger, notBefore, notAfter, beside);
     }),
   );
-});
+}

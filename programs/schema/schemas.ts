@@ -1,0 +1,23 @@
+import * as v from 'valibot';
+import { jsonSchemaOf } from '../../src/emit/json-schema.ts';
+import { EntrySchema } from '../../src/model/journal.ts';
+import { LawnSchema } from '../../src/model/lawn.ts';
+import { ProductsSchema } from '../../src/model/product.ts';
+import { ExtendingSchema, ProgramSchema } from '../../src/model/program.ts';
+import { aboutLawn } from './about-lawn.ts';
+import { aboutProgram } from './about-program.ts';
+
+/** What editors show beside each key. */
+export const about = { ...aboutProgram, ...aboutLawn };
+
+/** The schemas of the files that people write, by file name. */
+export const schemas = () => ({
+  program: jsonSchemaOf(v.union([ProgramSchema, ExtendingSchema]), {
+    id: 'program',
+    title: 'A season program of soilclock',
+    about,
+  }),
+  products: jsonSchemaOf(ProductsSchema, { id: 'products', title: 'Products for soilclock', about }),
+  lawn: jsonSchemaOf(LawnSchema, { id: 'lawn', title: 'A lawn of soilclock', about }),
+  journal: jsonSchemaOf(v.array(EntrySchema), { id: 'journal', title: 'The journal of a lawn of soilclock', about }),
+});
