@@ -12,6 +12,7 @@ export const cited: Cited = {
     ['spring-feed', 'apply.nutrient.N', ['0.5 lb/1000 sqft', '1 lb/1000 sqft'], 'wsu-king', '1/2-1 lb in spring'],
     ['spring-feed', 'weather.wind-below', '5 mph', 'granule-weather', 'wind below 5 mph with a spinner'],
     ['late-spring-feed', 'window.opens.date', '05-15', 'wsu-king', 'mid-May'],
+    ['late-spring-feed', 'window.best.date', ['05-25', '05-31'], 'wsu-feeds', 'Memorial Day, 25 to 31 May'],
     ['late-spring-feed', 'window.closes.date', '06-07', 'wsu-feeds', 'Memorial Day, 31 May at the latest, and a week'],
     ['aerate', 'window.opens.date', '09-01', 'wsu-king', 'September'],
     ['aerate', 'window.closes.date', '09-30', 'wsu-king', 'September'],
