@@ -34,6 +34,11 @@ export const cited: Cited = {
       'apply.prefer.slow-share',
       'Virginia asks for slow-release without a share',
     ],
+    [
+      'autumn-feed-1',
+      ['window.opens.date', 'window.best.date', 'window.closes.date'],
+      'days for the "late August to late September" of umn-windows; best about Labor Day',
+    ],
     ['overseed', 'window.best.after.wait', 'a weekend or so'],
     [
       'overseed',
