@@ -72,7 +72,7 @@ export function checkLawn(linked: Linked, lawn: Parsed<unknown>, input: PlanInpu
     const place = linked.places.get(program) ?? lawn.place;
     return joined([
       ...[...WHERE_TRIED, shortWindows, unlabelled].flatMap((rule) => rule(tried)),
-      ...OVER_ALL.flatMap((rule) => rule([tried])),
+      ...neverReached([tried]),
     ]).map(({ code, args, path }) => problem(code, args as never, place(path)));
   });
   const whole = { at: null, program: linked.program, season };

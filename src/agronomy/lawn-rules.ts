@@ -21,9 +21,9 @@ export function shortWindows(tried: Tried): Finding[] {
     const empty = share((window) => window === null);
     const idle = share((window) => window !== null && noWorkingDay(window));
     const path = ['steps', index, 'window', step.window.closes ? 'closes' : 'opens'];
-    const told = (what: 'empty' | 'working', of: number) =>
-      of > TOO_OFTEN ? [finding('window-short', { step: step.id, share: Math.round(100 * of), what }, path)] : [];
-    return [...told('empty', empty), ...told('working', idle)];
+    const told = (code: 'window-empty' | 'window-idle', of: number) =>
+      of > TOO_OFTEN ? [finding(code, { step: step.id, share: Math.round(100 * of) }, path)] : [];
+    return [...told('window-empty', empty), ...told('window-idle', idle)];
   });
 }
 

@@ -46,6 +46,6 @@ function checkFile(file: string, asOf: Day, io: Io): readonly Problem[] {
   const lawn = { ...source, name: path.relative(io.cwd, absolute) };
   const { value, problems, parsed } = readAll({ lawn, lookup, zips: zipLookup });
   if (!value || hasErrors(problems)) return problems;
-  const service = keptWeather({ file: absolute, source: lawn, asOf, step: undefined, isDemo: false }, io);
+  const service = keptWeather({ source: lawn, asOf }, io);
   return [...problems, ...agronomyOf(value, parsed, service, asOf)];
 }

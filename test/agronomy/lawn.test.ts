@@ -16,15 +16,15 @@ async function found(steps: string, lawn = '', asOf = '2027-04-02'): Promise<str
   );
 }
 
-describe('window-short: in more than a tenth of the past years', () => {
-  test('no working day in the window', async () => {
+describe('in more than a tenth of the past years', () => {
+  test('window-idle: no working day in the window', async () => {
     const days = scout('{ opens: { date: 05-03 }, closes: { date: 05-06 } }');
-    expect(await found(days, 'working: { days: [sat] }\n')).toEqual(['window-short program.yaml:7']);
+    expect(await found(days, 'working: { days: [sat] }\n')).toEqual(['window-idle program.yaml:7']);
     expect(await found(days, 'working: { days: [sat, mon, wed] }\n')).toEqual([]);
   });
-  test('no window at all', async () => {
+  test('window-empty: no window at all', async () => {
     const warm = (limit: number) => scout(`{ opens: { air: { mean: 5 d, rises-to: ${limit} C } } }`);
-    expect(await found(warm(27))).toContain('window-short program.yaml:7');
+    expect(await found(warm(27))).toContain('window-empty program.yaml:7');
     expect(await found(warm(20))).toEqual([]);
   });
 });

@@ -59,10 +59,13 @@ export const agronomy = {
     (a: Step & { share: number; at: At }) =>
       `Step "${a.step}": "best" lies outside the window in ${a.share} % of the years (${where(a.at)}) and is clipped to its edge. Mend it or leave it out.`,
   ),
-  'window-short': warning((a: Step & { share: number; what: 'empty' | 'working' }) =>
-    a.what === 'empty'
-      ? `Step "${a.step}" has no window in ${a.share} % of the past years. Look at "closes".`
-      : `Step "${a.step}" has no working day in its window in ${a.share} % of the past years. Add a day to "working", or widen the window.`,
+  'window-empty': note(
+    (a: Step & { share: number }) =>
+      `Step "${a.step}" has no window in ${a.share} % of the past years: it does not open, or closes before it opens.`,
+  ),
+  'window-idle': warning(
+    (a: Step & { share: number }) =>
+      `Step "${a.step}" has no working day in its window in ${a.share} % of the past years. Add a day to "working", or widen the window.`,
   ),
   'no-source': note(
     (a: Step & { key: string }) =>

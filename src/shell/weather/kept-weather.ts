@@ -23,7 +23,7 @@ const OLD_FORECAST = 3;
  * What the cache holds of a lawn's services, for a plan: no network is touched. Days of a forecast before it was made count
  * as observed. A forecast made after the as-of day is left out, since nobody could have known it.
  */
-export function keptWeather({ source, asOf }: Asked, io: Io): KeptWeather | undefined {
+export function keptWeather({ source, asOf }: Pick<Asked, 'source' | 'asOf'>, io: Io): KeptWeather | undefined {
   const lawn = readLawn(source.text, source.name, zipLookup).value;
   const parts = lawn ? partsOf(lawn, asOf) : [];
   if (!lawn || parts.length === 0) return undefined;
