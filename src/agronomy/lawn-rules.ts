@@ -1,4 +1,4 @@
-import { formatDay, weekday, yearOf } from '../base/day.ts';
+import { formatDay, inYear, weekday, yearOf } from '../base/day.ts';
 import { isPesticide } from '../model/product.ts';
 import { soilTestOf } from '../schedule/condition.ts';
 import { LEAST_CHANCE, type Window } from '../schedule/windows.ts';
@@ -10,16 +10,18 @@ const TOO_OFTEN = 0.1;
 /** Windows that are empty, or hold no working day, in more than a tenth of the past years. */
 export function shortWindows(tried: Tried): Finding[] {
   const working = tried.season.ground.lawn.working?.days;
-  const noWorkingDay = ({ opens, closes }: Window): boolean => {
+  /** By the weekdays of the year itself: a past window stands moved to this season's days. */
+  const noWorkingDay = ({ opens, closes }: Window, year: number): boolean => {
     if (!working) return false;
-    for (let day = opens; day <= closes; day++) if (working.includes(weekday(day))) return false;
+    const back = opens - inYear(opens, year);
+    for (let day = opens; day <= closes; day++) if (working.includes(weekday(day - back))) return false;
     return true;
   };
-  return stepsOf(tried).flatMap(({ step, index, chance, windows: past }) => {
+  return stepsOf(tried).flatMap(({ step, index, chance, years, windows: past }) => {
     if (chance < LEAST_CHANCE) return [];
-    const share = (test: (window: Window | null) => boolean) => past.filter(test).length / past.length;
+    const share = (test: (window: Window | null, i: number) => boolean) => past.filter(test).length / past.length;
     const empty = share((window) => window === null);
-    const idle = share((window) => window !== null && noWorkingDay(window));
+    const idle = share((window, i) => window !== null && noWorkingDay(window, Number(years[i]?.label)));
     const path = ['steps', index, 'window', step.window.closes ? 'closes' : 'opens'];
     const told = (code: 'window-empty' | 'window-idle', of: number) =>
       of > TOO_OFTEN ? [finding(code, { step: step.id, share: Math.round(100 * of) }, path)] : [];
