@@ -120,7 +120,11 @@ const failed = (problems: readonly Problem[]): Compiled => ({
   problems: inOrder(problems),
 });
 
-function planLinked(linked: Linked, { asOf, ledger, service }: CompileInput) {
+/** Plans a linked lawn, with the days that its feed has published. */
+export function planLinked(
+  linked: Linked,
+  { asOf, ledger, service }: Pick<CompileInput, 'asOf' | 'ledger' | 'service'>,
+) {
   const jobs = ledger?.events.flatMap(({ kind, season, step, day, dueSince }) =>
     kind === 'job' && step !== null ? [{ season, step, day, dueSince }] : [],
   );

@@ -1,9 +1,10 @@
 import type { Day } from '../base/day.ts';
 import type { DailySeries } from '../base/series.ts';
 import type { Metres } from '../base/units.ts';
-import { type WeatherSeries, weatherEnd } from '../model/weather.ts';
+import { weatherEnd } from '../model/weather.ts';
 import { NODES } from './conduction.ts';
-import { columnsOf, depthSeries, run, type Soil, type SoilRun } from './soil.ts';
+import type { Ground } from './ground.ts';
+import { columnsOf, depthSeries, run } from './soil.ts';
 import { errorPath } from './soil-error.ts';
 
 /** One possible run of weather: observed as far as that goes, then a past year. Days count as in the season it stands for. */
@@ -15,16 +16,6 @@ export interface Trace {
   readonly precip: DailySeries;
   /** Daily mean soil temperature at a depth of 0.05 to 0.5 m [°C]. */
   soil(depth: Metres): DailySeries;
-}
-
-/** A record without holes and the soil under it. */
-export interface Ground {
-  readonly record: WeatherSeries;
-  readonly soil: Soil;
-  readonly run: SoilRun;
-  /** What the lawn's thermometer adds to the model [°C], and what is still not known of a site's offset. */
-  readonly offset: number;
-  readonly offsetSd: number;
 }
 
 /** What a trace is cut from: days `[from, to)` of its season. */

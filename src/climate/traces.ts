@@ -1,19 +1,10 @@
-import { type Day, formatDay, inYear, yearOf } from '../base/day.ts';
+import { type Day, inYear, yearOf } from '../base/day.ts';
 import { type Problem, problem } from '../base/problem.ts';
-import { at } from '../base/series.ts';
-import {
-  FEWEST_YEARS,
-  type KnownWeather,
-  knownWeather,
-  type Provenance,
-  staleProblems,
-  type WeatherInput,
-} from './known-weather.ts';
+import { weatherEnd } from '../model/weather.ts';
+import { type GroundInput, groundOf } from './ground.ts';
+import { FEWEST_YEARS, type KnownWeather, type Provenance, staleProblems } from './known-weather.ts';
 import { type SiteDays, siteDays } from './site-days.ts';
-import { depthSeries, soilOf, soilUnder } from './soil.ts';
-import type { Texture } from './soil-parameters.ts';
-import { offsetSd, type Reading, siteOffset } from './thermometer.ts';
-import { type Ground, type Trace, traceFrom } from './trace.ts';
+import { type Trace, traceFrom } from './trace.ts';
 
 /** The runs of weather that a plan is made from, and what is the same in all of them. */
 export interface Climate extends SiteDays {
@@ -38,10 +29,7 @@ const LEAD = 400;
 const FILLED = 0.1;
 
 /** What the traces are made from. */
-export interface ClimateInput extends WeatherInput {
-  readonly texture?: Texture | undefined;
-  /** The lawn's own thermometer. */
-  readonly readings?: readonly Reading[] | undefined;
+export interface ClimateInput extends GroundInput {
   /** The last day that a window may reach. */
   readonly to: Day;
 }
@@ -51,23 +39,11 @@ export function climateOf(input: ClimateInput): {
   readonly climate: Climate | null;
   readonly problems: readonly Problem[];
 } {
-  const { value: known, problems: weatherProblems } = knownWeather(input);
-  if (!known) return { climate: null, problems: weatherProblems };
-  const { record, climatology, filledDays, observedThrough, forecastThrough, provenance } = known;
-  const through = record.start + record.tmin.length - 1;
-  const soil = soilOf(input.site, climatology, input.texture);
-  const run = soilUnder(record, soil, climatology);
-  const given = (input.readings ?? []).filter(({ day }) => day <= input.asOf);
-  const seen = (day: Day) => day >= record.start && day <= through && provenance(day) === 'observed';
-  const readings = given.filter(({ day }) => seen(day));
-  const site = siteOffset(readings, (day, depth) => at(depthSeries(run, depth, soil), day));
-  const unused = [
-    ...given
-      .filter(({ day }) => !seen(day))
-      .map((one) => ({ one, why: 'no weather was seen on that day to compare it with' })),
-    ...site.frozen.map((one) => ({ one, why: 'frozen or nearly frozen ground tells nothing of how the soil differs' })),
-  ].map(({ one, why }) => problem('reading-unused', { date: formatDay(one.day), why }, null));
-  const ground: Ground = { record, soil, run, offset: site.offset, offsetSd: offsetSd(site.sd, site.used) };
+  const { value, problems: groundProblems } = groundOf(input);
+  if (!value) return { climate: null, problems: groundProblems };
+  const { known, ground } = value;
+  const { record, filledDays, observedThrough, forecastThrough, provenance } = known;
+  const through = weatherEnd(record) - 1;
 
   const usable = (from: Day, to: Day): boolean => {
     if (from < record.start || to > through) return false;
@@ -115,7 +91,7 @@ export function climateOf(input: ClimateInput): {
   };
 
   const years = Math.min(traces.length, past(input.from, input.from + 364).length);
-  const problems = [...weatherProblems, ...staleProblems(known, input.asOf), ...doubts(site.doubted), ...unused];
+  const problems = [...groundProblems, ...staleProblems(known, input.asOf)];
   const [nearest] = backs;
   if (years < FEWEST_YEARS || nearest === undefined) {
     return {
@@ -143,18 +119,3 @@ function recentAnomaly({ record, climatology }: KnownWeather, through: Day): num
   }
   return sum / MONTH;
 }
-
-/** Readings that are more likely a mistake than news. */
-const doubts = (doubted: ReturnType<typeof siteOffset>['doubted']): Problem[] =>
-  doubted.map(({ reading, modelled, sds }) =>
-    problem(
-      'reading-doubted',
-      {
-        date: formatDay(reading.day),
-        reads: `${reading.value.toFixed(1)} °C`,
-        modelled: `${modelled.toFixed(1)} °C`,
-        sds: Number(sds.toFixed(1)),
-      },
-      null,
-    ),
-  );

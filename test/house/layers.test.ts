@@ -16,7 +16,8 @@ const MAY_IMPORT: Record<string, readonly string[]> = {
   agronomy: ['base', 'model', 'read', 'climate', 'amounts', 'schedule'],
   emit: ['base', 'model'],
   'compile.ts': PURE,
-  'index.ts': [...PURE, 'compile.ts'],
+  'replay.ts': [...PURE, 'compile.ts'],
+  'index.ts': [...PURE, 'compile.ts', 'replay.ts'],
   shell: [...PURE, 'compile.ts', 'index.ts'],
   'cli.ts': [...PURE, 'compile.ts', 'index.ts', 'shell'],
 };

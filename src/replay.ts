@@ -1,0 +1,65 @@
+/** A past season lived day by day: the weather observed up to each day, other years beyond it. */
+
+import { civil, type Day, formatDay } from './base/day.ts';
+import { hasErrors, type Problem } from './base/problem.ts';
+import { planLinked } from './compile.ts';
+import { calendarOf } from './emit/calendar.ts';
+import { emptyLedger, type Ledger } from './model/ledger.ts';
+import type { Season } from './model/season.ts';
+import { cut, type WeatherSeries, weatherEnd } from './model/weather.ts';
+import { merge } from './climate/record.ts';
+import type { Linked } from './read/link.ts';
+import { seasonsOf } from './schedule/season-year.ts';
+
+/** Four years always have one leap day (1901 to 2099), so that a move by them keeps every calendar day. */
+const FOUR_YEARS = 1461;
+
+/**
+ * A record in which the days after a season stand before everything else as well, moved back by a multiple of four years:
+ * to a plan, which looks at nothing after its as-of day, the later years are then past years like the earlier ones.
+ *
+ * @param end The season's last day.
+ * @param blocks How many times four years the record is cut to, centred on the season as far as it reaches.
+ */
+export function othersBefore(record: WeatherSeries, end: Day, blocks = Number.POSITIVE_INFINITY): WeatherSeries {
+  const most = Math.floor((weatherEnd(record) - record.start) / FOUR_YEARS);
+  const span = Math.min(blocks, most) * FOUR_YEARS;
+  const centred = Math.max(record.start, Math.min(end - Math.floor(span / 2), weatherEnd(record) - span));
+  const around = cut(record, centred, weatherEnd(record));
+  const later = cut(around, end + 1, centred + span);
+  return merge([{ ...later, start: later.start - span }, around]) ?? record;
+}
+
+/** The season of a program that begins in a year. */
+export const seasonIn = (program: Linked['program'], southern: boolean, year: number) =>
+  seasonsOf(program, southern, civil(year, 12, 31))[0];
+
+/** A plan as it would have been on a day. */
+export interface LivedDay {
+  readonly asOf: Day;
+  /** Null where the weather cannot carry a plan. */
+  readonly season: Season | null;
+  readonly problems: readonly Problem[];
+}
+
+/**
+ * Plans a past season again on each of some days: the weather observed up to the day, the other years of the record
+ * beyond, later ones too; what earlier days have published goes on as in a feed. Days after an as-of day change nothing.
+ *
+ * @param linked The lawn, with journal and thermometer; its weather and forecast are not looked at.
+ * @param record The whole weather, the season's own and other years.
+ * @param year The year in which the season begins.
+ * @param days The as-of days, in order.
+ * @example replay(linked, record, 2019, [civil(2019, 3, 1), civil(2019, 3, 8)])
+ */
+export function replay(linked: Linked, record: WeatherSeries, year: number, days: readonly Day[]): LivedDay[] {
+  const { end } = seasonIn(linked.program, linked.lawn.location.latitude < 0, year);
+  const lived = { ...linked, weather: [othersBefore(record, end)], forecast: null };
+  let ledger: Ledger = emptyLedger;
+  return days.map((asOf) => {
+    const { season, problems } = planLinked(lived, { asOf, ledger });
+    const failed = season === null || hasErrors(problems);
+    if (!failed) ledger = calendarOf(season, { ledger, revisedAt: `${formatDay(asOf)}T00:00:00Z`, detail: 'normal' }).ledger;
+    return { asOf, season: failed ? null : season, problems };
+  });
+}
