@@ -2,32 +2,32 @@
 
 import { civil, type Day, formatDay } from './base/day.ts';
 import { hasErrors, type Problem } from './base/problem.ts';
+import { merge } from './climate/record.ts';
 import { planLinked } from './compile.ts';
 import { calendarOf } from './emit/calendar.ts';
 import { emptyLedger, type Ledger } from './model/ledger.ts';
 import type { Season } from './model/season.ts';
 import { cut, type WeatherSeries, weatherEnd } from './model/weather.ts';
-import { merge } from './climate/record.ts';
 import type { Linked } from './read/link.ts';
 import { seasonsOf } from './schedule/season-year.ts';
 
 /** Four years always have one leap day (1901 to 2099), so that a move by them keeps every calendar day. */
 const FOUR_YEARS = 1461;
+/** Thirty-two years: the season's own and as many others as a plan takes. */
+const MOST_DAYS = 8 * FOUR_YEARS;
 
 /**
- * A record in which the days after a season stand before everything else as well, moved back by a multiple of four years:
- * to a plan, which looks at nothing after its as-of day, the later years are then past years like the earlier ones.
+ * The years around a season, those after it before all others: the days that follow the season are put there once more, moved
+ * back by a multiple of four years. To a plan, which looks at nothing after its as-of day, later years are then past years.
  *
  * @param end The season's last day.
- * @param blocks How many times four years the record is cut to, centred on the season as far as it reaches.
  */
-export function othersBefore(record: WeatherSeries, end: Day, blocks = Number.POSITIVE_INFINITY): WeatherSeries {
-  const most = Math.floor((weatherEnd(record) - record.start) / FOUR_YEARS);
-  const span = Math.min(blocks, most) * FOUR_YEARS;
-  const centred = Math.max(record.start, Math.min(end - Math.floor(span / 2), weatherEnd(record) - span));
-  const around = cut(record, centred, weatherEnd(record));
-  const later = cut(around, end + 1, centred + span);
-  return merge([{ ...later, start: later.start - span }, around]) ?? record;
+export function othersBefore(record: WeatherSeries, end: Day): WeatherSeries {
+  const days = weatherEnd(record) - record.start;
+  const span = Math.min(MOST_DAYS, days - (days % FOUR_YEARS));
+  const first = Math.max(record.start, Math.min(end - span / 2, weatherEnd(record) - span));
+  const later = cut(record, end + 1, first + span);
+  return merge([{ ...later, start: later.start - span }, cut(record, first, weatherEnd(record))]) ?? record;
 }
 
 /** The season of a program that begins in a year. */
@@ -59,7 +59,8 @@ export function replay(linked: Linked, record: WeatherSeries, year: number, days
   return days.map((asOf) => {
     const { season, problems } = planLinked(lived, { asOf, ledger });
     const failed = season === null || hasErrors(problems);
-    if (!failed) ledger = calendarOf(season, { ledger, revisedAt: `${formatDay(asOf)}T00:00:00Z`, detail: 'normal' }).ledger;
+    if (!failed)
+      ledger = calendarOf(season, { ledger, revisedAt: `${formatDay(asOf)}T00:00:00Z`, detail: 'normal' }).ledger;
     return { asOf, season: failed ? null : season, problems };
   });
 }

@@ -2,9 +2,9 @@ import { type Day, inYear, yearOf } from '../base/day.ts';
 import { type Problem, problem } from '../base/problem.ts';
 import { weatherEnd } from '../model/weather.ts';
 import { type GroundInput, groundOf } from './ground.ts';
-import { FEWEST_YEARS, type KnownWeather, type Provenance, staleProblems } from './known-weather.ts';
+import { FEWEST_YEARS, type Provenance, staleProblems } from './known-weather.ts';
 import { type SiteDays, siteDays } from './site-days.ts';
-import { type Trace, traceFrom } from './trace.ts';
+import { differenceTo, type Trace, traceFrom } from './trace.ts';
 
 /** The runs of weather that a plan is made from, and what is the same in all of them. */
 export interface Climate extends SiteDays {
@@ -62,11 +62,13 @@ export function climateOf(input: ClimateInput): {
   const backs = yearsBack(next)
     .filter((back) => usable(next - back, next - back + 363))
     .slice(0, MOST_YEARS);
-  const anomaly = observedThrough === null ? 0 : recentAnomaly(known, through);
-  const span = { from: input.from - LEAD, to: input.to + 1, moved: 0, anomaly };
-  const traces = backs.map((back) =>
-    traceFrom(ground, { ...span, label: String(yearOf(next - back)), back, seed: yearOf(next - back) }),
-  );
+  const span = { from: input.from - LEAD, to: input.to + 1 };
+  /** What is known, then a past year that joins on to it. */
+  const joined = (back: number, label: string, seed: number | null) => {
+    const ahead = observedThrough === null ? null : differenceTo(record, back);
+    return traceFrom(ground, { ...span, label, moved: 0, back, ahead, seed });
+  };
+  const traces = backs.map((back) => joined(back, String(yearOf(next - back)), yearOf(next - back)));
   const pasts = new Map<Day, readonly Trace[]>();
   const past = (seasonStart: Day, seasonEnd: Day) => {
     const made =
@@ -82,7 +84,7 @@ export function climateOf(input: ClimateInput): {
             to: input.to + 1,
             moved: back,
             back,
-            anomaly: 0,
+            ahead: null,
             seed: year,
           });
         });
@@ -100,22 +102,10 @@ export function climateOf(input: ClimateInput): {
     };
   }
   if (years < GOOD_YEARS) problems.push(problem('weather-few-years', { years }, known.file));
-  const modelled = traceFrom(ground, { ...span, label: 'modelled', back: nearest, seed: null });
+  const modelled = joined(nearest, 'modelled', null);
   const days = siteDays(record, filledDays, input.site.latitude, span);
   return {
     climate: Object.assign(days, { traces, modelled, past, observedThrough, forecastThrough, provenance }),
     problems,
   };
-}
-
-/** How much warmer than usual the last month of a record was [°C]. */
-function recentAnomaly({ record, climatology }: KnownWeather, through: Day): number {
-  const MONTH = 30;
-  let sum = 0;
-  for (let day = through - MONTH + 1; day <= through; day++) {
-    const usual = climatology.usual(day);
-    const i = day - record.start;
-    sum += ((record.tmin[i] as number) + (record.tmax[i] as number) - usual.tmin - usual.tmax) / 2;
-  }
-  return sum / MONTH;
 }

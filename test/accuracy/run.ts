@@ -1,5 +1,5 @@
 /**
- * Measures the soil model against stations: `npm run accuracy -- DATA [--json] [--fit]`.
+ * Measures the soil model against stations: `npm run accuracy -- DATA [--json] [--fit] [--odds]`.
  *
  *   1  read the stations                               stations.ts
  *   2  predict: model as shipped, recipe, 5-day air    predict.ts
@@ -8,11 +8,14 @@
  *   5  the lawn's thermometer                          thermometer.ts
  *   6  print                                           report-scores.ts, report-dates.ts, report-rest.ts
  *
- * With --fit it only refits on all stations and prints the parameters.
+ * With --fit it only refits on all stations and prints the parameters; with --odds it plans past seasons again instead and
+ * judges what the plans said (odds/).
  */
 import { parseArgs } from 'node:util';
 import { siteOffset } from '../../src/climate/thermometer.ts';
 import { dateErrors } from './dates.ts';
+import { oddsText } from './odds/report.ts';
+import { allOdds } from './odds/seasons.ts';
 import { byAir, byClimate, byElevenDays, byModel, modelled, type Predict } from './predict.ts';
 import { folds, type Refitted, refitAll, regions } from './refits.ts';
 import { dateSummaries, dateSummaryText, stationDates } from './report-dates.ts';
@@ -24,7 +27,11 @@ import { thermometer } from './thermometer.ts';
 
 const { values: options, positionals } = parseArgs({
   allowPositionals: true,
-  options: { json: { type: 'boolean', default: false }, fit: { type: 'boolean', default: false } },
+  options: {
+    json: { type: 'boolean', default: false },
+    fit: { type: 'boolean', default: false },
+    odds: { type: 'boolean', default: false },
+  },
 });
 const [folder] = positionals;
 if (folder === undefined) {
@@ -38,6 +45,12 @@ const eventName = ({ label, hold }: Named) => (hold === undefined ? label : `${l
 /** JSON names a station and an event instead of spelling them out. */
 const named = (key: string, value: unknown) =>
   key === 'station' ? (value as Station).name : key === 'event' ? eventName(value as Named) : value;
+
+if (options.odds) {
+  const { triggers, choices } = await allOdds(folder, (done, all) => progress(`planned ${done} of ${all} seasons`));
+  print(options.json ? `${JSON.stringify({ triggers, choices })}\n` : oddsText(triggers, choices));
+  process.exit();
+}
 
 progress('reading stations');
 const stations = stationsIn(folder);

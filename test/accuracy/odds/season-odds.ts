@@ -37,7 +37,6 @@ export interface TriggerCase {
   readonly p50: Day | null;
   readonly p90: Day | null;
   readonly came: Came;
-  readonly days?: unknown;
 }
 
 /** A chosen day some weeks ahead of a step's usual opening. */
@@ -59,13 +58,12 @@ export interface SeasonOdds {
 }
 
 const BEYOND = 150;
-const blocks = Number(process.env.BLOCKS ?? 8);
 
 /** Plans a season again from each day that is a lead ahead of a fixed median. */
 export function seasonOdds(station: string, linked: Linked, record: WeatherSeries, year: number): SeasonOdds {
   const { lawn, program } = linked;
   const season = seasonIn(program, lawn.location.latitude < 0, year);
-  const observed = othersBefore(record, season.end, blocks);
+  const observed = othersBefore(record, season.end);
   const weather = { observed, history: [], forecast: null, ofFiles: true };
   const inputOn = (asOf: Day) => climateInputOf(lawn, weather, { asOf, from: season.start, to: season.end + BEYOND });
   const climates = new Map<Day, Climate>();
@@ -83,10 +81,17 @@ export function seasonOdds(station: string, linked: Linked, record: WeatherSerie
     return day !== null && day <= season.end ? day : null;
   };
   const median = (days: readonly (Day | null)[], share: number) =>
-    edgeDay(days.map((day) => (day === null ? null : { opens: day, best: day, closes: day })), 'opens', share);
+    edgeDay(
+      days.map((day) => (day === null ? null : { opens: day, best: day, closes: day })),
+      'opens',
+      share,
+    );
 
   const triggers = judgedTriggers(program.steps).flatMap(({ label, trigger }): TriggerCase[] => {
-    const fixed = median(past.map((trace) => dayIn(trigger, trace, before)), 0.5);
+    const fixed = median(
+      past.map((trace) => dayIn(trigger, trace, before)),
+      0.5,
+    );
     if (fixed === null) return [];
     const came = {
       withError: dayIn(trigger, real.withError, before),
@@ -97,7 +102,7 @@ export function seasonOdds(station: string, linked: Linked, record: WeatherSerie
       const climate = climateOn(asOf);
       const days = climate.traces.map((trace) => dayIn(trigger, trace, climate));
       const [p10, p50, p90] = [median(days, 0.1), median(days, 0.5), median(days, 0.9)];
-      return { station, year, label, lead, asOf, fixed, p10, p50, p90, came, ...(process.env.RAW ? {days} : {}) };
+      return { station, year, label, lead, asOf, fixed, p10, p50, p90, came };
     });
   });
 
@@ -135,7 +140,15 @@ function realTraces(input: ReturnType<typeof climateInputOf>, station: string, s
   if (!value) throw new Error(`${station} ${season.year}: no ground`);
   const { ground } = value;
   const traceWith = (seed: number | null) =>
-    traceFrom(ground, { label: 'real', from: season.start - 400, to: season.end + 1, moved: 0, back: 366, anomaly: 0, seed });
+    traceFrom(ground, {
+      label: 'real',
+      from: season.start - 400,
+      to: season.end + 1,
+      moved: 0,
+      back: 366,
+      ahead: null,
+      seed,
+    });
   return { withError: traceWith(seedOf(station, yearOf(season.start))), clean: traceWith(null) };
 }
 

@@ -19,10 +19,14 @@ export const ODDS_STATIONS: readonly OddsStation[] = [
   { id: 'merced-ca', name: 'Merced', latitude: 37.29, longitude: -120.51, elevationM: 47 },
 ];
 
-/** The daily record of a station in a data folder. @throws Error where it cannot be read. */
+/** The daily record of a station in a data folder; lines that the reader refuses are left out. @throws Error where it cannot be read. */
 export function recordOf({ id }: OddsStation, folder: string): WeatherSeries {
   const file = path.join(folder, 'weather', `${id}.csv`);
-  const { value, problems } = readWeather(readFileSync(file, 'utf8'), `${id}.csv`);
-  if (!value) throw new Error(`${file}: ${problems.map(({ message }) => message).join('; ')}`);
+  const text = readFileSync(file, 'utf8');
+  // Merced: two days with crossed extremes (1982, 1992) and one that stands twice (1998).
+  const refused = new Set(readWeather(text, file).problems.map(({ line }) => line));
+  const kept = text.split('\n').filter((_, i) => !refused.has(i + 1));
+  const { value, problems } = readWeather(kept.join('\n'), file);
+  if (!value || refused.size > 5) throw new Error(`${file}: ${problems.map(({ message }) => message).join('; ')}`);
   return value;
 }

@@ -1,0 +1,17 @@
+/** A thread that plans seasons of stations again. */
+import { parentPort, workerData } from 'node:worker_threads';
+import { lawnAt, PROGRAMS } from './programs.ts';
+import { type SeasonOdds, seasonOdds } from './season-odds.ts';
+import { ODDS_STATIONS, recordOf } from './stations.ts';
+
+const stations = ODDS_STATIONS.map((station) => ({
+  station,
+  record: recordOf(station, workerData),
+  lawns: PROGRAMS.map((program) => lawnAt(station, program)),
+}));
+
+parentPort?.on('message', ({ id, year }: { id: string; year: number }) => {
+  const found = stations.find(({ station }) => station.id === id);
+  const odds: SeasonOdds[] = (found?.lawns ?? []).map((lawn) => seasonOdds(id, lawn, found?.record as never, year));
+  parentPort?.postMessage(odds);
+});
