@@ -19,4 +19,5 @@ export { readLawn, readProducts } from './read/lawn.ts';
 export { link } from './read/link.ts';
 export { readProgram } from './read/program.ts';
 export { readWeather } from './read/weather.ts';
+export { replay } from './replay.ts';
 export { planSeason } from './schedule/plan.ts';

@@ -5,6 +5,7 @@ import type { Trigger } from '../model/trigger.ts';
 import { broughtBy } from './caps.ts';
 import type { Ground } from './ground.ts';
 import { readingOf } from './readings.ts';
+import { usualDate } from './usual-date.ts';
 import { type Edge, edgeDay, LEAST_CHANCE } from './windows.ts';
 import type { DosedStep } from './within-caps.ts';
 import type { Words } from './words/en.ts';
@@ -67,7 +68,7 @@ function expectation(placed: DosedStep, { ground, display, words }: Writing): st
   const opening =
     placed.lateUntil !== null || step.window.opens.kind === 'date'
       ? []
-      : [words.opening(spread('opens'), ground.asOf, display)];
+      : [words.opening(spread('opens'), ground.asOf, display), ...(usualDate(windows) ? [words.usualDate()] : [])];
   return [...readings, ...opening, ...[words.closing(spread('closes'), display)].flatMap((line) => line ?? [])];
 }
 

@@ -57,6 +57,7 @@ export const en = {
     const last = p90 === null ? 'or much later' : `to ${display.shortDay(p90)}`;
     return `Expected to open about ${display.shortDay(p50)} (8 in 10: ${p10 === null ? '?' : display.shortDay(p10)} ${last})${against}.`;
   },
+  usualDate: () => 'That is the usual date: nothing seen so far tells more.',
   closing: ({ p10, p50, p90 }: SpreadDays, display: Display) => {
     if (p50 === null) return null;
     if (p10 === p90 || p10 === null) return `Last good day ${display.shortDay(p50)}.`;

@@ -8,7 +8,11 @@ export type Real = 'withError' | 'clean';
  * that is complete on its own `from` in half of the years or more is a date.
  */
 export function judgedCases(cases: readonly TriggerCase[]): TriggerCase[] {
-  const groups = Map.groupBy(cases, ({ station, label }) => `${station} ${label}`);
+  const groups = new Map<string, TriggerCase[]>();
+  for (const one of cases) {
+    const key = `${one.station} ${one.label}`;
+    groups.set(key, [...(groups.get(key) ?? []), one]);
+  }
   return [...groups.values()].flatMap((group) => {
     const years = group.filter(({ lead }) => lead === group[0]?.lead);
     const have = years.filter(({ came }) => came.clean !== null);
