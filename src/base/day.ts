@@ -23,7 +23,25 @@ export function partsOf(day: Day): { year: number; month: number; day: number } 
   return { year: date.getUTCFullYear(), month: date.getUTCMonth() + 1, day: date.getUTCDate() };
 }
 
-export const yearOf = (day: Day): number => new Date(day * MS_PER_DAY).getUTCFullYear();
+/** Days of 400 years, and of the years from March on in which 29 February comes last. */
+const ERA = 146_097;
+const MARCH_1_OF_YEAR_0 = -719_468;
+
+/**
+ * The year of a civil day, without a Date: it is asked for every day of every record.
+ * Source: Hinnant (2013), chrono-Compatible Low-Level Date Algorithms, civil_from_days (from memory; tested against Date).
+ */
+export function yearOf(day: Day): number {
+  const since = day - MARCH_1_OF_YEAR_0;
+  const era = Math.floor(since / ERA);
+  const inEra = since - era * ERA;
+  const year = Math.floor(
+    (inEra - Math.floor(inEra / 1460) + Math.floor(inEra / 36_524) - Math.floor(inEra / (ERA - 1))) / 365,
+  );
+  const inYear = inEra - (365 * year + Math.floor(year / 4) - Math.floor(year / 100));
+  // January and February are the last two months of a year that begins in March.
+  return era * 400 + year + (inYear >= 306 ? 1 : 0);
+}
 
 /** Day of the year, 1 to 366. @example dayOfYear(civil(2027, 2, 1)) //=> 32 */
 export const dayOfYear = (day: Day): number => day - civil(yearOf(day), 1, 1) + 1;

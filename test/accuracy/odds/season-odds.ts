@@ -60,7 +60,13 @@ export interface SeasonOdds {
 const BEYOND = 150;
 
 /** Plans a season again from each day that is a lead ahead of a fixed median. */
-export function seasonOdds(station: string, linked: Linked, record: WeatherSeries, year: number): SeasonOdds {
+export function seasonOdds(
+  station: string,
+  linked: Linked,
+  record: WeatherSeries,
+  year: number,
+  leads: readonly number[] = LEADS,
+): SeasonOdds {
   const { lawn, program } = linked;
   const season = seasonIn(program, lawn.location.latitude < 0, year);
   const observed = othersBefore(record, season.end);
@@ -97,7 +103,7 @@ export function seasonOdds(station: string, linked: Linked, record: WeatherSerie
       withError: dayIn(trigger, real.withError, before),
       clean: dayIn(trigger, real.clean, before),
     };
-    return LEADS.map((lead) => {
+    return leads.map((lead) => {
       const asOf = fixed - 7 * lead;
       const climate = climateOn(asOf);
       const days = climate.traces.map((trace) => dayIn(trigger, trace, climate));
@@ -111,7 +117,7 @@ export function seasonOdds(station: string, linked: Linked, record: WeatherSerie
     const windows = past.map((trace) => windowIn(step, { ...context, trace, referenceDay: () => null }));
     const usual = edgeDay(windows, 'opens', 0.5);
     if (usual === null) return [];
-    return LEADS.flatMap((lead) => {
+    return leads.flatMap((lead) => {
       const asOf = usual - 7 * lead;
       const climate = climateOn(asOf);
       const ground = { ...linked, climate, asOf, previous: [], journal: [] };
