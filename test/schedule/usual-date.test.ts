@@ -2,7 +2,8 @@
 import { describe, expect, test } from 'vitest';
 import { usualDate } from '../../src/schedule/usual-date.ts';
 
-const windows = (opens: readonly number[]) => opens.map((day) => ({ opens: day, best: day, closes: day + 10, late: null }));
+const windows = (opens: readonly number[]) =>
+  opens.map((day) => ({ opens: day, best: day, closes: day + 10, late: null }));
 const spread = (middle: number, half: number) =>
   windows(Array.from({ length: 21 }, (_, i) => middle + (half * (i - 10)) / 10));
 const past = spread(100, 20);

@@ -3,13 +3,13 @@ import { type Day, yearOf } from '../../../src/base/day.ts';
 import { contentHash } from '../../../src/base/hash.ts';
 import { groundOf } from '../../../src/climate/ground.ts';
 import { type Trace, traceFrom } from '../../../src/climate/trace.ts';
-import { type Climate, climateOf } from '../../../src/climate/traces.ts';
+import type { Climate } from '../../../src/climate/traces.ts';
 import { type Step, triggersOf } from '../../../src/model/program.ts';
 import type { WeatherSeries } from '../../../src/model/weather.ts';
 import type { Linked } from '../../../src/read/link.ts';
 import { othersBefore, seasonIn } from '../../../src/replay.ts';
 import { climateInputOf } from '../../../src/schedule/climate-input.ts';
-import { placeSteps } from '../../../src/schedule/place.ts';
+import { type PlacedSeason, placeSeason } from '../../../src/schedule/placed-season.ts';
 import type { SeasonYear } from '../../../src/schedule/season-year.ts';
 import { resolveTrigger } from '../../../src/schedule/triggers.ts';
 import { edgeDay, type Window, windowIn } from '../../../src/schedule/windows.ts';
@@ -57,8 +57,6 @@ export interface SeasonOdds {
   readonly choices: readonly ChoiceCase[];
 }
 
-const BEYOND = 150;
-
 /** Plans a season again from each day that is a lead ahead of a fixed median. */
 export function seasonOdds(
   station: string,
@@ -69,17 +67,20 @@ export function seasonOdds(
 ): SeasonOdds {
   const { lawn, program } = linked;
   const season = seasonIn(program, lawn.location.latitude < 0, year);
-  const observed = othersBefore(record, season.end);
-  const weather = { observed, history: [], forecast: null, ofFiles: true };
-  const inputOn = (asOf: Day) => climateInputOf(lawn, weather, { asOf, from: season.start, to: season.end + BEYOND });
-  const climates = new Map<Day, Climate>();
-  const climateOn = (asOf: Day): Climate => {
-    const found = climates.get(asOf) ?? climateOf(inputOn(asOf)).climate;
+  const weather = { observed: othersBefore(record, season.end), history: [], forecast: null, ofFiles: true };
+  const plans = new Map<Day, PlacedSeason>();
+  const planOn = (asOf: Day): PlacedSeason => {
+    const found = plans.get(asOf) ?? placeSeason({ ...linked, ...weather, journal: [], previous: [], asOf }).value;
     if (!found) throw new Error(`${station} ${year}: no plan`);
-    climates.set(asOf, found);
+    plans.set(asOf, found);
     return found;
   };
-  const real = realTraces(inputOn(season.end), station, season);
+  const climateOn = (asOf: Day): Climate => planOn(asOf).ground.climate;
+  const real = realTraces(
+    climateInputOf(lawn, weather, { asOf: season.end, from: season.start, to: season.end }),
+    station,
+    season,
+  );
   const before = climateOn(season.start);
   const past = before.past(season.start, season.end);
   const dayIn = (trigger: Parameters<typeof resolveTrigger>[0], trace: Trace, site: Climate): Day | null => {
@@ -88,7 +89,7 @@ export function seasonOdds(
   };
   const median = (days: readonly (Day | null)[], share: number) =>
     edgeDay(
-      days.map((day) => (day === null ? null : { opens: day, best: day, closes: day })),
+      days.map((day) => (day === null ? null : { opens: day, best: day, closes: day, late: null })),
       'opens',
       share,
     );
@@ -119,10 +120,8 @@ export function seasonOdds(
     if (usual === null) return [];
     return leads.flatMap((lead) => {
       const asOf = usual - 7 * lead;
-      const climate = climateOn(asOf);
-      const ground = { ...linked, climate, asOf, previous: [], journal: [] };
-      const placed = placeSteps(ground, program.steps, season, []);
-      const one = placed.find((other) => other.step === step);
+      const placed = planOn(asOf).placed.filter((other) => other.season.year === year);
+      const one = placed.find((other) => other.step.id === step.id);
       if (!one?.choice) return [];
       const { day, inWindow } = one.choice;
       const referenceDay = (id: string) => placed.find((other) => other.step.id === id)?.choice?.day ?? null;
