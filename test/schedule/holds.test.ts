@@ -77,7 +77,7 @@ describe('dormant turf', () => {
 
 describe('the ground', () => {
   test('nothing is spread on frozen ground', async () => {
-    const frost = weather((md) => (md >= '03-01' && md <= '04-20' ? { tmin: -9, tmax: -3, rain: 0 } : {}));
+    const frost = weather((md) => (md >= '03-01' && md <= '04-20' ? { tmin: -15, tmax: -9, rain: 0 } : {}));
     const { date, why } = await dateAndWhy(feed('a', '04-03', '06-30'), 'facts: { irrigated: true }\n', frost);
     expect(date !== null && date > '2027-04-10').toBe(true);
     expect(why).toContain('frozen');
