@@ -2,7 +2,7 @@ import type { Day } from '../base/day.ts';
 import type { Problem } from '../base/problem.ts';
 import type { SquareMetres } from '../base/units.ts';
 import { stressAt } from '../climate/stress.ts';
-import { climateOf } from '../climate/traces.ts';
+import { type Climate, climateOf } from '../climate/traces.ts';
 import { entriesInForce } from '../model/corrections.ts';
 import type { Journal } from '../model/journal.ts';
 import type { Lawn } from '../model/lawn.ts';
@@ -51,25 +51,27 @@ export interface PlacedSeason {
   readonly to: Day;
 }
 
-/** Places the steps of a lawn's programs; null where the weather cannot carry a plan. */
-export function placeSeason(input: PlanInput): {
-  readonly value: PlacedSeason | null;
-  readonly problems: readonly Problem[];
-} {
-  const { program, lawn, asOf, products } = input;
-  const southern = lawn.location.latitude < 0;
-  const areaPrograms = input.areaPrograms ?? new Map<string, Program>();
+/** The season of the as-of day, and the steps in it and in the one that is near. */
+function turnsOf({ program, lawn, asOf, areaPrograms = new Map() }: PlanInput) {
   const inTurn = assign(lawn, program, areaPrograms, asOf);
-  const [season] = seasonsOf(program, southern, asOf);
-  const planned = [season, ...inTurn.flat().map((one) => one.season)];
-  const to = Math.max(...planned.map(({ end }) => end)) + BEYOND;
-  const { observed, history, forecast } = input;
-  const weather = { observed, history, forecast, ofFiles: input.ofFiles ?? true };
-  const span = { asOf, from: Math.min(...planned.map(({ start }) => start)), to };
-  const { climate, problems } = climateOf(climateInputOf(lawn, weather, span));
-  if (!climate) return { value: null, problems };
+  const [season] = seasonsOf(program, lawn.location.latitude < 0, asOf);
+  const seasons = [season, ...inTurn.flat().map((one) => one.season)];
+  const from = Math.min(...seasons.map(({ start }) => start));
+  const to = Math.max(...seasons.map(({ end }) => end)) + BEYOND;
+  return { inTurn, season, span: { asOf, from, to } };
+}
 
-  const journal = entriesInForce(input.journal).filter(({ date }) => date <= asOf);
+/** The climate of a plan: its traces and what is the same in all of them; null where the weather cannot carry one. */
+export function climateFor(input: PlanInput): ReturnType<typeof climateOf> {
+  const { observed, history, forecast, lawn } = input;
+  const weather = { observed, history, forecast, ofFiles: input.ofFiles ?? true };
+  return climateOf(climateInputOf(lawn, weather, turnsOf(input).span));
+}
+
+/** Places the steps of a lawn's programs on a climate of theirs. */
+export function placeOn(climate: Climate, input: PlanInput): PlacedSeason {
+  const { program, lawn, asOf, products, areaPrograms = new Map() } = input;
+  const { inTurn, season, span } = turnsOf(input);
   const programs = new Map(
     [...programsOf(lawn, program, areaPrograms)].flatMap(([own, areas]) => areas.map((area) => [area, own] as const)),
   );
@@ -78,7 +80,7 @@ export function placeSeason(input: PlanInput): {
     programOf: (area) => programs.get(area) ?? program,
     lawn,
     products,
-    journal,
+    journal: entriesInForce(input.journal).filter(({ date }) => date <= asOf),
     climate,
     stress: stressAt(lawn.location.latitude),
     asOf,
@@ -88,6 +90,14 @@ export function placeSeason(input: PlanInput): {
   const sizes = sizesOf(lawn);
   const undosed: PlacedStep[] = [];
   for (const assigned of inTurn) undosed.push(...placeSteps(ground, assigned, undosed));
-  const placed = withinCaps(undosed, ground, sizes);
-  return { value: { season, placed, ground, sizes, to }, problems };
+  return { season, placed: withinCaps(undosed, ground, sizes), ground, sizes, to: span.to };
+}
+
+/** Places the steps of a lawn's programs; null where the weather cannot carry a plan. */
+export function placeSeason(input: PlanInput): {
+  readonly value: PlacedSeason | null;
+  readonly problems: readonly Problem[];
+} {
+  const { climate, problems } = climateFor(input);
+  return { value: climate && placeOn(climate, input), problems };
 }

@@ -23,8 +23,8 @@ export function judgedCases(cases: readonly TriggerCase[]): TriggerCase[] {
 
 /** Which cases count as not yet reached on the as-of day. */
 export const NOT_REACHED = {
-  /** By the plan: its median lies ahead. */
-  plan: ({ p50, asOf }: TriggerCase) => p50 !== null && p50 > asOf,
+  /** By the plan's own soil and heat on the as-of day: what it reads off has not met the trigger yet. */
+  model: ({ came, p50, asOf }: TriggerCase, _: Real) => p50 !== null && (came.clean ?? asOf + 1) > asOf,
   /** By hindsight: the real day lies ahead, which no plan can know of a soil that may be off by its error. */
   hindsight: ({ came, p50, asOf }: TriggerCase, real: Real) => p50 !== null && (came[real] ?? asOf) > asOf,
 } as const;
@@ -43,7 +43,7 @@ export interface Skill {
 const mean = (values: readonly number[]): number => values.reduce((sum, value) => sum + value, 0) / values.length;
 
 /** Cover and skill over the cases that are not yet reached and have a real day. */
-export function skillOf(cases: readonly TriggerCase[], real: Real, by: keyof typeof NOT_REACHED = 'plan'): Skill {
+export function skillOf(cases: readonly TriggerCase[], real: Real, by: keyof typeof NOT_REACHED = 'model'): Skill {
   const rows = cases.flatMap((one) => {
     const day = one.came[real];
     return day !== null && one.p50 !== null && NOT_REACHED[by](one, real) ? [{ ...one, day, p50: one.p50 }] : [];

@@ -7,7 +7,11 @@ import type { Linked } from '../../../src/read/link.ts';
 import { lookupFrom } from '../../../src/shell/files.ts';
 import type { OddsStation } from './stations.ts';
 
-export const PROGRAMS: readonly string[] = ['tall-fescue-transition'];
+export const PROGRAMS: readonly string[] = [
+  'tall-fescue-transition',
+  'kentucky-bluegrass-cool-humid',
+  'bermudagrass-transition',
+];
 
 const root = path.resolve(import.meta.dirname, '../../..');
 

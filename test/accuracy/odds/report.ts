@@ -71,7 +71,7 @@ export function verdicts(cases: readonly TriggerCase[], choices: readonly Choice
   const lines = (Object.keys(NOT_REACHED) as (keyof typeof NOT_REACHED)[]).flatMap((by) => {
     const whole = skillOf(judged, 'withError', by);
     const clean = skillOf(judged, 'clean', by).cover;
-    const name = by === 'plan' ? 'not yet reached by the plan' : 'real day ahead (hindsight)';
+    const name = by === 'model' ? 'not yet reached by what the plan reads off' : 'real day ahead (hindsight)';
     return [
       verdict(
         whole.cover >= COVER[0] && whole.cover <= COVER[1],

@@ -9,7 +9,7 @@ import type { WeatherSeries } from '../../../src/model/weather.ts';
 import type { Linked } from '../../../src/read/link.ts';
 import { othersBefore, seasonIn } from '../../../src/replay.ts';
 import { climateInputOf } from '../../../src/schedule/climate-input.ts';
-import { type PlacedSeason, placeSeason } from '../../../src/schedule/placed-season.ts';
+import { climateFor, type PlacedSeason, placeOn } from '../../../src/schedule/placed-season.ts';
 import type { SeasonYear } from '../../../src/schedule/season-year.ts';
 import { resolveTrigger } from '../../../src/schedule/triggers.ts';
 import { edgeDay, type Window, windowIn } from '../../../src/schedule/windows.ts';
@@ -57,25 +57,29 @@ export interface SeasonOdds {
   readonly choices: readonly ChoiceCase[];
 }
 
-/** Plans a season again from each day that is a lead ahead of a fixed median. */
+/**
+ * Plans a season again from each day that is a lead ahead of a fixed median.
+ *
+ * @param lawns The same lawn under several programs: a trigger that stands in more than one is judged once.
+ */
 export function seasonOdds(
   station: string,
-  linked: Linked,
+  lawns: readonly [Linked, ...Linked[]],
   record: WeatherSeries,
   year: number,
   leads: readonly number[] = LEADS,
 ): SeasonOdds {
-  const { lawn, program } = linked;
+  const [{ lawn, program }] = lawns;
   const season = seasonIn(program, lawn.location.latitude < 0, year);
   const weather = { observed: othersBefore(record, season.end), history: [], forecast: null, ofFiles: true };
-  const plans = new Map<Day, PlacedSeason>();
-  const planOn = (asOf: Day): PlacedSeason => {
-    const found = plans.get(asOf) ?? placeSeason({ ...linked, ...weather, journal: [], previous: [], asOf }).value;
+  const inputOn = (linked: Linked, asOf: Day) => ({ ...linked, ...weather, journal: [], previous: [], asOf });
+  const climates = new Map<Day, Climate>();
+  const climateOn = (asOf: Day): Climate => {
+    const found = climates.get(asOf) ?? climateFor(inputOn(lawns[0], asOf)).climate;
     if (!found) throw new Error(`${station} ${year}: no plan`);
-    plans.set(asOf, found);
+    climates.set(asOf, found);
     return found;
   };
-  const climateOn = (asOf: Day): Climate => planOn(asOf).ground.climate;
   const real = realTraces(
     climateInputOf(lawn, weather, { asOf: season.end, from: season.start, to: season.end }),
     station,
@@ -94,45 +98,66 @@ export function seasonOdds(
       share,
     );
 
-  const triggers = judgedTriggers(program.steps).flatMap(({ label, trigger }): TriggerCase[] => {
-    const fixed = median(
-      past.map((trace) => dayIn(trigger, trace, before)),
-      0.5,
-    );
-    if (fixed === null) return [];
-    const came = {
-      withError: dayIn(trigger, real.withError, before),
-      clean: dayIn(trigger, real.clean, before),
-    };
-    return leads.map((lead) => {
-      const asOf = fixed - 7 * lead;
-      const climate = climateOn(asOf);
-      const days = climate.traces.map((trace) => dayIn(trigger, trace, climate));
-      const [p10, p50, p90] = [median(days, 0.1), median(days, 0.5), median(days, 0.9)];
-      return { station, year, label, lead, asOf, fixed, p10, p50, p90, came };
-    });
-  });
+  const triggers = judgedTriggers(lawns.flatMap((one) => one.program.steps)).flatMap(
+    ({ label, trigger }): TriggerCase[] => {
+      const fixed = median(
+        past.map((trace) => dayIn(trigger, trace, before)),
+        0.5,
+      );
+      if (fixed === null) return [];
+      const came = {
+        withError: dayIn(trigger, real.withError, before),
+        clean: dayIn(trigger, real.clean, before),
+      };
+      return leads.map((lead) => {
+        const asOf = fixed - 7 * lead;
+        const climate = climateOn(asOf);
+        const days = climate.traces.map((trace) => dayIn(trigger, trace, climate));
+        const [p10, p50, p90] = [median(days, 0.1), median(days, 0.5), median(days, 0.9)];
+        return { station, year, label, lead, asOf, fixed, p10, p50, p90, came };
+      });
+    },
+  );
 
   const context = { site: before, season };
-  const choices = program.steps.filter(byWeather).flatMap((step): ChoiceCase[] => {
-    const windows = past.map((trace) => windowIn(step, { ...context, trace, referenceDay: () => null }));
-    const usual = edgeDay(windows, 'opens', 0.5);
-    if (usual === null) return [];
-    return leads.flatMap((lead) => {
-      const asOf = usual - 7 * lead;
-      const placed = planOn(asOf).placed.filter((other) => other.season.year === year);
-      const one = placed.find((other) => other.step.id === step.id);
-      if (!one?.choice) return [];
-      const { day, inWindow } = one.choice;
-      const referenceDay = (id: string) => placed.find((other) => other.step.id === id)?.choice?.day ?? null;
-      const windowOf = (trace: Trace) => windowIn(step, { ...context, trace, referenceDay });
-      const holds = (window: Window | null) => window !== null && window.opens <= day && day <= window.closes;
-      const [withError, clean] = [windowOf(real.withError), windowOf(real.clean)];
-      const held = { withError: holds(withError), clean: holds(clean) };
-      return [{ station, year, step: step.id, lead, asOf, said: inWindow, held, opened: withError?.opens ?? null }];
+  const choicesOf = (linked: Linked) => {
+    const plans = new Map<Day, PlacedSeason>();
+    const planOn = (asOf: Day): PlacedSeason => {
+      const found = plans.get(asOf) ?? placeOn(climateOn(asOf), inputOn(linked, asOf));
+      plans.set(asOf, found);
+      return found;
+    };
+    return linked.program.steps.filter(byWeather).flatMap((step): ChoiceCase[] => {
+      const windows = past.map((trace) => windowIn(step, { ...context, trace, referenceDay: () => null }));
+      const usual = edgeDay(windows, 'opens', 0.5);
+      if (usual === null) return [];
+      return leads.flatMap((lead) => {
+        const asOf = usual - 7 * lead;
+        const placed = planOn(asOf).placed.filter((other) => other.season.year === year);
+        const one = placed.find((other) => other.step.id === step.id);
+        if (!one?.choice) return [];
+        const { day, inWindow } = one.choice;
+        const referenceDay = (id: string) => placed.find((other) => other.step.id === id)?.choice?.day ?? null;
+        const windowOf = (trace: Trace) => windowIn(step, { ...context, trace, referenceDay });
+        const holds = (window: Window | null) => window !== null && window.opens <= day && day <= window.closes;
+        const [withError, clean] = [windowOf(real.withError), windowOf(real.clean)];
+        const held = { withError: holds(withError), clean: holds(clean) };
+        return [
+          {
+            station,
+            year,
+            step: `${linked.program.id}: ${step.id}`,
+            lead,
+            asOf,
+            said: inWindow,
+            held,
+            opened: withError?.opens ?? null,
+          },
+        ];
+      });
     });
-  });
-  return { triggers, choices };
+  };
+  return { triggers, choices: lawns.flatMap(choicesOf) };
 }
 
 /** Whether weather decides a step's window. */

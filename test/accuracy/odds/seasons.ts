@@ -22,19 +22,19 @@ function jobsIn(folder: string): Job[] {
   });
 }
 
-/** All cases of a data folder; a trigger that stands in several programs counts once. @param onDone Called after each season. */
+/** All cases of a data folder. @param onDone Called after each season. */
 export async function allOdds(
   folder: string,
   onDone: (done: number, all: number) => void,
 ): Promise<{ readonly triggers: readonly TriggerCase[]; readonly choices: readonly ChoiceCase[] }> {
   const jobs = jobsIn(folder);
-  const results: SeasonOdds[][] = [];
+  const results: SeasonOdds[] = [];
   let [next, done] = [0, 0];
   const work = async (): Promise<void> => {
     const worker = new Worker(new URL('./worker.ts', import.meta.url), { workerData: folder });
     try {
       for (let i = next++; i < jobs.length; i = next++) {
-        results[i] = await new Promise<SeasonOdds[]>((resolve, reject) => {
+        results[i] = await new Promise<SeasonOdds>((resolve, reject) => {
           worker.once('message', resolve);
           worker.once('error', reject);
           worker.postMessage(jobs[i]);
@@ -47,9 +47,5 @@ export async function allOdds(
     }
   };
   await Promise.all(Array.from({ length: Math.min(availableParallelism(), jobs.length) }, work));
-  const once = new Map<string, TriggerCase>();
-  for (const one of results.flat().flatMap(({ triggers }) => triggers)) {
-    once.set(`${one.station} ${one.year} ${one.label} ${one.lead}`, one);
-  }
-  return { triggers: [...once.values()], choices: results.flat().flatMap(({ choices }) => choices) };
+  return { triggers: results.flatMap(({ triggers }) => triggers), choices: results.flatMap(({ choices }) => choices) };
 }

@@ -1,7 +1,8 @@
 /** A thread that plans seasons of stations again. */
 import { parentPort, workerData } from 'node:worker_threads';
+import type { Linked } from '../../../src/read/link.ts';
 import { lawnAt, PROGRAMS } from './programs.ts';
-import { type SeasonOdds, seasonOdds } from './season-odds.ts';
+import { seasonOdds } from './season-odds.ts';
 import { ODDS_STATIONS, recordOf } from './stations.ts';
 
 const stations = ODDS_STATIONS.map((station) => ({
@@ -12,6 +13,5 @@ const stations = ODDS_STATIONS.map((station) => ({
 
 parentPort?.on('message', ({ id, year }: { id: string; year: number }) => {
   const found = stations.find(({ station }) => station.id === id);
-  const odds: SeasonOdds[] = (found?.lawns ?? []).map((lawn) => seasonOdds(id, lawn, found?.record as never, year));
-  parentPort?.postMessage(odds);
+  if (found) parentPort?.postMessage(seasonOdds(id, found.lawns as [Linked, ...Linked[]], found.record as never, year));
 });
