@@ -7,7 +7,7 @@ import { forbiddenPeriod } from './rules/local.ts';
 import type { DayRule, RuleInput } from './rules/rule.ts';
 import { rain, tooCold, tooHot } from './rules/sky.ts';
 import { spacing } from './rules/spacing.ts';
-import { dormant, young } from './rules/turf.ts';
+import { dormant, seedlings, young } from './rules/turf.ts';
 
 /** The rules, each bound to a step in turn; the first one that speaks is the reason given for a day. */
 const RULES: readonly ((input: RuleInput) => DayRule | null)[] = [
@@ -18,6 +18,7 @@ const RULES: readonly ((input: RuleInput) => DayRule | null)[] = [
   interval,
   spacing,
   young,
+  seedlings,
   dormant,
   frozen,
   saturated,

@@ -40,6 +40,19 @@ describe('young turf', () => {
     const journal = { 'lawn.journal.yaml': '- { date: 2027-03-30, work: mow }\n' };
     expect((await dateAndWhy(broadleaf('04-03', '09-30'), turf, MILD, journal)).date).toBe('2027-04-03');
   });
+  test('a herbicide waits five weeks for seedlings, unless its label says how long', async () => {
+    const sow = work('sow', 'seed', '05-01', '05-01', ', apply: { seed: seed, rate: 6 lb/1000 sqft }');
+    expect((await dateAndWhy(sow + broadleaf('05-10', '09-30'))).date).toBe('2027-06-05');
+    const label = PRODUCTS.concat(
+      '  - { id: spray, form: liquid, pesticide: broadleaf, label: { rate: 1 oz/1000 sqft, seed-safe: { before: 8 weeks } } }\n',
+    );
+    const season = await plan({
+      steps: sow + broadleaf('05-10', '09-30'),
+      lawn: label,
+      files: { 'weather.csv': MILD },
+    });
+    expect(application(season, 'a').date).toBe('2027-06-26');
+  });
   test('one young area holds the step back, on its own it does not hold the others', async () => {
     const lawn =
       'areas: { old: { rectangle: [50 ft, 20 ft] }, new: { rectangle: [50 ft, 20 ft], turf: { seeded: 2027-03-25 } } }\n';

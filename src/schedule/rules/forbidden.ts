@@ -7,6 +7,8 @@ export type Forbidden =
   | { readonly rule: 'not-working' | 'away' | 'full' | 'frozen' | 'saturated' | 'unseen' }
   | { readonly rule: 'local'; readonly substance: string; readonly because: string | null }
   | { readonly rule: 'spacing'; readonly of: string; readonly from: Day; readonly days: Days }
+  /** A herbicide on seedlings. */
+  | { readonly rule: 'seedlings'; readonly of: string; readonly from: Day; readonly days: Days }
   /** Two uses of a product, or of one active. */
   | { readonly rule: 'interval'; readonly of: string; readonly from: Day; readonly days: Days }
   /** Seed and a herbicide within the time that its label keeps seed off, or that it waits after seed. */
@@ -35,6 +37,7 @@ export const reasonKey = (one: Forbidden): string => {
       return `local ${one.substance} ${one.because}`;
     case 'spacing':
     case 'interval':
+    case 'seedlings':
     case 'seed-safe':
       return `${one.rule} ${one.of}`;
     case 'young':

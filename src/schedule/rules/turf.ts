@@ -7,6 +7,7 @@ import type { Ground } from '../ground.ts';
 import type { Forbidden } from './forbidden.ts';
 import type { DayRule, RuleInput } from './rule.ts';
 import { likely } from './shares.ts';
+import { overlaps } from './spacing.ts';
 import { feeds, killsPlants } from './substances.ts';
 
 /**
@@ -40,19 +41,46 @@ export function young({ ground, assigned, dose }: RuleInput): DayRule | null {
   };
 }
 
-/** Turf that was seeded or sodded by the lawn file or, all of it, by the journal; with its mowings since. */
+/**
+ * Three mowings of seedlings: the first about three weeks after seeding (Oregon State University Extension, EC 1550), then
+ * one a week (common practice).
+ */
+const THREE_MOWINGS = 35;
+
+/** Herbicides wait for the seedlings of seed that is planned or was put down; how long, the label says where it does. */
+export function seedlings({ ground, assigned, dose, placed }: RuleInput): DayRule | null {
+  if (!killsPlants(assigned.step, dose) || dose?.product?.label?.seedSafe?.before !== undefined) return null;
+  const tender = (since: Day) => assigned.areas.some((area) => mowingsSince(since, area, ground) < MOWINGS);
+  const sown = placed.filter((one) => one.seeds && overlaps(one.areas, assigned.areas) && tender(one.day));
+  if (sown.length === 0) return null;
+  return (day) => {
+    const near = sown.find((one) => one.day <= day && day - one.day < THREE_MOWINGS);
+    return near ? { rule: 'seedlings', of: near.name, from: near.day, days: THREE_MOWINGS } : null;
+  };
+}
+
+/** Turf that the lawn file calls seeded or sodded, with its mowings since. */
 function youngTurf(
   area: string,
-  { lawn, journal, steps }: Ground,
+  ground: Ground,
 ): { readonly since: Day; readonly sodded: boolean; readonly mowings: number } | null {
-  const turf = lawn.areas[area]?.turf ?? lawn.turf;
+  const turf = turfOf(area, ground);
   const since = turf?.seeded ?? turf?.sodded;
   if (since === undefined) return null;
-  const mowed = journal.filter(({ date, work, step, areas }) => {
-    const kind = work ?? (step === undefined ? undefined : steps.get(step)?.work);
+  return { since, sodded: turf?.sodded !== undefined, mowings: mowingsSince(since, area, ground) };
+}
+
+const turfOf = (area: string, { lawn }: Ground) => lawn.areas[area]?.turf ?? lawn.turf;
+
+/** How often an area was mowed since a day: by the journal, and by the lawn file where it counts from that day. */
+function mowingsSince(since: Day, area: string, ground: Ground): number {
+  const turf = turfOf(area, ground);
+  const counted = (turf?.seeded ?? turf?.sodded) === since ? (turf?.mowings ?? 0) : 0;
+  const mowed = ground.journal.filter(({ date, work, step, areas }) => {
+    const kind = work ?? (step === undefined ? undefined : ground.steps.get(step)?.work);
     return kind === 'mow' && date > since && (areas?.includes(area) ?? true);
-  }).length;
-  return { since, sodded: turf?.sodded !== undefined, mowings: (turf?.mowings ?? 0) + mowed };
+  });
+  return counted + mowed.length;
 }
 
 /** Feeds and herbicides wait while the turf stands still: by the lawn file, or by the weather where nobody waters. */

@@ -25,6 +25,8 @@ export function forbiddenInWords(rule: Forbidden, display: Display): string {
       return `it is within ${days(rule.days)} of the nitrogen of ${display.shortDay(rule.from)}`;
     case 'interval':
       return `the label asks for ${days(rule.days)} between it and "${rule.of}" of ${display.shortDay(rule.from)}`;
+    case 'seedlings':
+      return `the seedlings of "${rule.of}" (${display.shortDay(rule.from)}) are to be mowed three times first, which takes ${days(rule.days)} or so`;
     case 'seed-safe':
       return `the label keeps ${rule.wait === 'for-seed' ? 'seed off after the herbicide' : 'the herbicide off after seed'} for ${days(rule.days)}, and "${rule.of}" is on ${display.shortDay(rule.from)}`;
     case 'young':
