@@ -16,13 +16,14 @@ import { fromPrograms, PROGRAMS } from './plan-program.ts';
 export function changed(value: string | number): string | number {
   if (typeof value === 'number') return value <= 1 ? Number((value * 0.7).toFixed(3)) : Math.round(value * 1.3) + 1;
   const monthDay = parseMonthDay(value);
-  if (monthDay) return formatDay(monthDayIn(monthDay, 2027) + 14).slice(5);
+  if (monthDay) return formatDay(monthDayIn(monthDay, 2027) + 11).slice(5);
   const [, number = '', unit = ''] = /^([-+]?[\d.]+)\s*(.*)$/.exec(value) ?? [];
   const old = Number(number);
   if (unit === 'F') return `${old + 4} F`;
   if (unit === 'C') return `${old + 3} C`;
   if (unit === '%') return `${old > 70 ? old - 20 : old + 20}%`;
-  const inWholes = /^(d|days?|weeks?)$/.test(unit);
+  if (/^weeks?$/.test(unit)) return `${old + 3} ${unit}`;
+  const inWholes = /^(d|days?)$/.test(unit);
   return `${inWholes ? Math.round(old * 1.3) + 1 : Number((old * 1.3).toFixed(3))} ${unit}`;
 }
 
@@ -40,7 +41,7 @@ export function withChanged(text: string, at: string): string {
 /** What notices a changed figure, by name; null where nothing does. */
 export function noticedBy(text: string, name: string, cited: Cited, at: string): string | null {
   const other = withChanged(text, at);
-  if (citedFaults(other, cited, name).length > 0) return 'the figure typed from its source';
+  if (citedFaults(other, cited, name).length > 0) return 'the figures typed a second time';
   const { problems } = readProgram(other, name, fromPrograms);
   return problems[0] ? `the reader (${problems[0].code})` : null;
 }

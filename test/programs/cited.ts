@@ -6,6 +6,7 @@ import { parse } from 'yaml';
 import { type Measure, parseQuantity } from '../../src/base/quantity.ts';
 import { withExtended } from '../../src/read/extends.ts';
 import { openYaml } from '../../src/read/validate.ts';
+import { COMMON_PRACTICE } from './common-practice.ts';
 import { fromPrograms } from './plan-program.ts';
 
 /** A figure as the publication has it; of a range the program's value is one end. */
@@ -92,8 +93,13 @@ export function citedFaults(text: string, cited: Cited, name = 'program.yaml'): 
       }
   for (const [steps, paths, why] of cited.unpublished)
     for (const step of list(steps))
-      for (const path of list(paths))
-        if (lookUp(step, path) && why.trim() === '') faults.push(`${step}.${path}: no why`);
+      for (const path of list(paths)) {
+        const figure = lookUp(step, path);
+        if (figure && why.trim() === '') faults.push(`${figure.at}: no why`);
+        const usual = figure && COMMON_PRACTICE.find(({ at }) => at.test(figure.at));
+        if (figure && usual && !usual.values.some((value) => same(figure.value, value)))
+          faults.push(`${figure.at}: ${figure.value}, not the usual ${usual.values.join(' or ')}`);
+      }
   for (const { at } of figuresOf(parse(text))) if (!listed.has(at)) faults.push(`${at}: listed nowhere`);
   for (const [at, times] of listed) if (times > 1) faults.push(`${at}: listed ${times} times`);
   return faults;
