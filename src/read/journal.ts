@@ -4,7 +4,7 @@ import { nearestWord } from '../base/quantity.ts';
 import { correctionsOf, nameOf, type Referable } from '../model/corrections.ts';
 import { EntrySchema, type Journal, type JournalEntry } from '../model/journal.ts';
 import { judge, LIMIT, openYaml, type Parsed } from './validate.ts';
-import type { Path } from './yaml.ts';
+import { LONG_LIST, type Path } from './yaml.ts';
 
 /** A journal as it was read. Damaged entries stay in the file and out of the value. */
 export interface JournalFile extends Parsed<Journal> {
@@ -21,7 +21,7 @@ export interface JournalFile extends Parsed<Journal> {
  * @example readJournal('- { date: 2027-04-03, step: autumn-feed-1 }', 'lawn.journal.yaml').value?.length //=> 1
  */
 export function readJournal(text: string, name: string): JournalFile {
-  const opened = openYaml(text, name, 'journal', LIMIT.journal);
+  const opened = openYaml(text, name, 'journal', LIMIT.journal, LONG_LIST);
   const { problems, data } = opened;
   if (problems.length === 1 && problems[0]?.code === 'file-empty')
     return { ...opened, problems: [], value: [], positions: [] };

@@ -1,7 +1,7 @@
 import * as v from 'valibot';
 import { type Place, type Problem, problem } from '../base/problem.ts';
 import { expectedOf, nearestWord, type QuantityFault } from '../base/quantity.ts';
-import { type Path, readYaml, type YamlFile } from './yaml.ts';
+import { type Path, readYaml, type YamlFile, type YamlSize } from './yaml.ts';
 
 /** A file turned into the model: its value where nothing is wrong, every problem in it, and the way back to a place. */
 export interface Parsed<T> {
@@ -30,12 +30,18 @@ export function tooLarge(text: string, file: string, limit: number): Problem | n
  *
  * @param what The file's kind in words, for an empty file.
  */
-export function openYaml(text: string, file: string, what: string, limit: number = LIMIT.small): Parsed<never> {
+export function openYaml(
+  text: string,
+  file: string,
+  what: string,
+  limit: number = LIMIT.small,
+  size?: YamlSize,
+): Parsed<never> {
   const start: Place = { file, line: 1, column: 1, length: 1 };
   const failed = (problems: readonly Problem[]) => ({ problems, file, place: () => start, data: undefined });
   const large = tooLarge(text, file, limit);
   if (large) return failed([large]);
-  const { data, problems, place } = readYaml(text, file);
+  const { data, problems, place } = readYaml(text, file, size);
   if (problems.length > 0) return failed(problems);
   if (data === undefined || data === null) return failed([problem('file-empty', { what }, start)]);
   return { problems, file, place, data };

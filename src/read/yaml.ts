@@ -28,6 +28,15 @@ export interface YamlFile {
 }
 
 const LIMITS = { keys: 5000, entries: 20_000, depth: 40, aliases: 20, aliased: 20_000 } as const;
+/** How much a file may hold: keys within one entry of its outermost list (the whole file, where it is none), keys, marks. */
+export interface YamlSize {
+  readonly keysInEntry: number;
+  readonly keys: number;
+  readonly marks: number;
+}
+const SMALL: YamlSize = { keysInEntry: LIMITS.keys, keys: LIMITS.keys, marks: LIMITS.entries };
+/** A journal grows for decades. What costs is many keys in one map, and no entry needs many. */
+export const LONG_LIST: YamlSize = { keysInEntry: LIMITS.keys, keys: 30_000, marks: 60_000 };
 /** List entries, and the marks of which a hundred thousand in a row cost seconds. */
 const COUNTED: ReadonlySet<string> = new Set<CST.TokenType>([
   'comma',
@@ -49,7 +58,7 @@ const MOST_ERRORS = 20;
  * of `? ` would otherwise cost seconds. Directives and `? ` keys are refused; `__proto__` is a key like any other and
  * never touches a prototype.
  */
-export function readYaml(text: string, file: string): YamlFile {
+export function readYaml(text: string, file: string, size: YamlSize = SMALL): YamlFile {
   const source = text.replace(/^\uFEFF/, '');
   const lines = new LineCounter();
   const placeAt = (from: number, to: number): Place => {
@@ -59,7 +68,7 @@ export function readYaml(text: string, file: string): YamlFile {
   const start: Place = { file, line: 1, column: 1, length: 1 };
   const failed = (problems: Problem[]): YamlFile => ({ data: undefined, problems, place: () => start });
 
-  const { tokens, refused } = tokensOf(source, lines, (offset, length) => placeAt(offset, offset + length));
+  const { tokens, refused } = tokensOf(source, lines, size, (offset, length) => placeAt(offset, offset + length));
   if (refused) return failed([refused]);
   const composer = new Composer({ version: '1.2', schema: 'core', stringKeys: true, uniqueKeys: true, merge: false });
   const [document, second] = [...composer.compose(tokens, true, source.length)];
@@ -94,21 +103,30 @@ export function readYaml(text: string, file: string): YamlFile {
 }
 
 /** The CST tokens of a source, or the first thing that is refused. */
-function tokensOf(source: string, lines: LineCounter, placeAt: (offset: number, length: number) => Place) {
+function tokensOf(
+  source: string,
+  lines: LineCounter,
+  size: YamlSize,
+  placeAt: (offset: number, length: number) => Place,
+) {
   const parser = new Parser(lines.addNewLine);
   lines.addNewLine(0);
   const tokens: CST.Token[] = [];
-  let [keys, entries, aliases, offset] = [0, 0, 0, 0];
+  let [keys, keysInEntry, entries, aliases, offset] = [0, 0, 0, 0, 0];
+  const beginsEntry = outermostItems(source);
   const refuse = (refused: Problem) => ({ tokens, refused });
   for (const lexeme of new Lexer().lex(source)) {
     const type = CST.tokenType(lexeme);
     const here = placeAt(offset, lexeme.length);
     if (type === 'directive-line') return refuse(problem('yaml-directive', { found: lexeme }, here));
     if (type === 'explicit-key-ind') return refuse(problem('yaml-key-mark', { found: lexeme }, here));
-    if (beginsKey(type, parser) && ++keys > LIMITS.keys)
-      return refuse(problem('yaml-too-many-keys', { limit: LIMITS.keys, of: 'keys' }, here));
-    if (type !== null && COUNTED.has(type) && ++entries > LIMITS.entries)
-      return refuse(problem('yaml-too-many-keys', { limit: LIMITS.entries, of: 'entries and marks' }, here));
+    if (type === 'seq-item-ind' && beginsEntry(offset)) keysInEntry = 0;
+    if (beginsKey(type, parser) && (++keys > size.keys || ++keysInEntry > size.keysInEntry))
+      return refuse(
+        problem('yaml-too-many-keys', { limit: keys > size.keys ? size.keys : size.keysInEntry, of: 'keys' }, here),
+      );
+    if (type !== null && COUNTED.has(type) && ++entries > size.marks)
+      return refuse(problem('yaml-too-many-keys', { limit: size.marks, of: 'entries and marks' }, here));
     if (type === 'alias' && ++aliases > LIMITS.aliases)
       return refuse(problem('yaml-alias', { limit: LIMITS.aliases }, here));
     for (const token of parser.next(lexeme)) tokens.push(token);
@@ -118,6 +136,16 @@ function tokensOf(source: string, lines: LineCounter, placeAt: (offset: number, 
   }
   for (const token of parser.end()) tokens.push(token);
   return { tokens, refused: null };
+}
+
+/** Tells the dashes of a file's outermost list by their column: that of the first one. */
+function outermostItems(source: string): (offset: number) => boolean {
+  let outermost: number | null = null;
+  return (offset) => {
+    const column = offset - (source.lastIndexOf('\n', offset - 1) + 1);
+    outermost ??= column;
+    return column === outermost;
+  };
 }
 
 /** Whether a token stands for a key: its colon, but in `{a: 1, b}` the brace and each comma, since the colon may be left out. */

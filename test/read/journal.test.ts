@@ -29,6 +29,17 @@ describe('entries', () => {
     ]);
     expect(told('- { date: 2027-04-03, step: feed, loaded: 10 kg, used: 8.1 kg, left: 2 kg }\n')).toEqual([]);
   });
+  test('of decades are read: three thousand of them', () => {
+    const row = '- { date: 2027-04-03, step: feed, areas: [front, back], used: 2 lb, setting: 5, note: dry }\n';
+    expect(read(row.repeat(3000)).value).toHaveLength(3000);
+  });
+  test('with thousands of keys are refused before they cost seconds', () => {
+    const keys = Array.from({ length: 6000 }, (_, i) => `k${i}: 1`).join(', ');
+    expect(read(`- { ${keys} }\n`).problems.map(({ code }) => code)).toEqual(['yaml-too-many-keys']);
+    expect(read(`- { date: 2027-04-03, work: mow }\n- { ${keys} }\n`).problems.map(({ code }) => code)).toEqual([
+      'yaml-too-many-keys',
+    ]);
+  });
   test('an empty file is an empty journal', () => expect(read('# nothing yet\n').value).toEqual([]));
 });
 
