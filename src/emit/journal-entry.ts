@@ -26,14 +26,15 @@ export type Appended = { readonly text: string } | { readonly reason: string };
 export function appended(text: string, line: string): Appended {
   const newline = /\r\n/.test(text) ? '\r\n' : '\n';
   const rows = text.split(/\r?\n/);
-  const bare = rows.filter((row) => row.trim() !== '' && !/^\s*#/.test(row));
+  const said = rows.filter((row) => row.trim() !== '' && !/^\s*#/.test(row));
+  const bare = /^\s*---\s*(#.*)?$/.test(said[0] ?? '') ? said.slice(1) : said;
   if (bare.some((row) => /^(---|\.\.\.)(\s|$)/.test(row)))
-    return { reason: 'it has a document mark ("---" or "...").' };
+    return { reason: 'a document mark ("---" or "...") stands in it.' };
   const [first = ''] = bare;
   if (/^\s*\[\s*\]\s*(#.*)?$/.test(first) && bare.length === 1)
-    return { text: rows.map((row) => (row === first ? line : row)).join(newline) };
+    return { text: rows.map((row) => (row === first ? row.replace(/[ \t]*\[\s*\]/, () => line) : row)).join(newline) };
   if (first !== '' && !/^\s*-(\s|$)/.test(first)) return { reason: 'its entries do not stand one below the other.' };
-  const indent = /^\s*/.exec(first)?.[0] ?? '';
+  const indent = /^[ \t]*/.exec(first)?.[0] ?? '';
   const whole = text === '' || text.endsWith('\n') ? text : `${text}${newline}`;
   return { text: `${whole}${indent}${line}${newline}` };
 }

@@ -1,3 +1,4 @@
+import { isUtf8 } from 'node:buffer';
 import {
   closeSync,
   existsSync,
@@ -5,6 +6,7 @@ import {
   mkdirSync,
   openSync,
   readFileSync,
+  realpathSync,
   renameSync,
   rmSync,
   statSync,
@@ -24,15 +26,31 @@ const shownName = (file: string, cwd: string): string => {
     : relative || file;
 };
 
+type Read<T> = T | null | { readonly reason: string };
+
 /** Reads a text file, its byte order mark left off; null where there is none, a reason where it cannot be read. */
-export function readText(file: string, cwd: string): Source | null | { readonly reason: string } {
+export function readText(file: string, cwd: string): Read<Source> {
+  const read = readBytes(file, cwd);
+  if (read === null || 'reason' in read) return read;
+  return { name: read.name, text: read.bytes.toString('utf8').replace(/^\uFEFF/, '') };
+}
+
+/** Reads a text file to be changed: with its byte order mark, and only where all of it would come back as the same bytes. */
+export function readToChange(file: string, cwd: string): Read<Source> {
+  const read = readBytes(file, cwd);
+  if (read === null || 'reason' in read) return read;
+  if (!isUtf8(read.bytes)) return { reason: 'it is not written in UTF-8, so changing it would spoil letters in it' };
+  return { name: read.name, text: read.bytes.toString('utf8') };
+}
+
+function readBytes(file: string, cwd: string): Read<{ readonly name: string; readonly bytes: Buffer }> {
   const absolute = path.resolve(cwd, file);
   try {
     const found = statSync(absolute);
     const { size } = found;
     if (!found.isFile() && !found.isDirectory()) return { reason: 'it is no regular file' };
     if (size > LARGEST) return { reason: `it has ${Math.round(size / 2 ** 20)} MiB, more than is ever read` };
-    return { name: shownName(absolute, cwd), text: readFileSync(absolute, 'utf8').replace(/^\uFEFF/, '') };
+    return { name: shownName(absolute, cwd), bytes: readFileSync(absolute) };
   } catch (error) {
     const { code } = error as NodeJS.ErrnoException;
     if (code === 'ENOENT' || code === 'ENOTDIR') return null;
@@ -66,7 +84,8 @@ export class NotWritten extends Error {
 
 /**
  * Writes files whole, and all of them or none: each beside its place first, to the disk, then in its place, in the order
- * given. A file whose text stays the same is not touched.
+ * given. A file whose text stays the same is not touched. A link goes on pointing where it does, and a file that others may
+ * not read stays so.
  *
  * @throws NotWritten, with nothing changed.
  */
@@ -77,9 +96,10 @@ export function writeAll(writings: readonly Writing[]): void {
     for (const { file, text } of writings) {
       at = file;
       if (existsSync(file) && readFileSync(file, 'utf8') === text) continue;
-      const beside = `${file}.${process.pid}.part`;
-      staged.push({ file, beside });
-      writeThrough(beside, text);
+      const place = existsSync(file) ? realpathSync(file) : file;
+      const beside = `${place}.${process.pid}.part`;
+      staged.push({ file: place, beside });
+      writeThrough(beside, text, existsSync(place) ? statSync(place).mode : undefined);
     }
     for (const { file, beside } of staged) {
       at = file;
@@ -93,9 +113,9 @@ export function writeAll(writings: readonly Writing[]): void {
 }
 
 /** Writes a file, and its folder where there is none, down to the disk. */
-function writeThrough(file: string, text: string): void {
+function writeThrough(file: string, text: string, mode: number | undefined): void {
   mkdirSync(path.dirname(file), { recursive: true });
-  const handle = openSync(file, 'w');
+  const handle = openSync(file, 'w', mode);
   try {
     writeFileSync(handle, text);
     fsyncSync(handle);

@@ -1,16 +1,11 @@
 import { randomInt } from 'node:crypto';
-import { closeSync, mkdirSync, openSync, renameSync, rmSync, statSync, writeSync } from 'node:fs';
+import { existsSync, readdirSync, realpathSync, rmSync } from 'node:fs';
 import path from 'node:path';
 import { hasErrors, type Problem, problem } from '../base/problem.ts';
 import { appended, type EntryDraft, entryLine } from '../emit/journal-entry.ts';
 import { readJournal } from '../read/journal.ts';
-import { NotWritten, readText, writeAll } from './files.ts';
-
-/** A lock older than this was left by a run that ended before its time. */
-const STALE_SECONDS = 20;
-/** Longer than this nobody waits for another run. */
-const WAIT_SECONDS = 30;
-const PAUSE_MS = 15;
+import { NotWritten, readToChange, writeAll } from './files.ts';
+import { withLock } from './lock.ts';
 
 /** What came of writing an entry. */
 export type Written = { readonly line: string; readonly id: string } | { readonly problems: readonly Problem[] };
@@ -23,29 +18,48 @@ export type Written = { readonly line: string; readonly id: string } | { readonl
  *
  * @param entry Its `id` is added here, unlike every other one in the file.
  */
-export function addEntry(file: string, entry: EntryDraft, cwd: string): Written {
-  return locked(file, () => {
-    const source = readText(file, cwd);
+export function addEntry(named: string, entry: EntryDraft, cwd: string): Written {
+  // The lock stands beside the file itself, so that all who come to it by links meet there.
+  const file = existsSync(named) ? realpathSync(named) : named;
+  const result = withLock(file, (stillHeld) => {
+    removeLeftParts(file);
+    const source = readToChange(file, cwd);
     if (source && 'reason' in source)
-      return { problems: [problem('file-unreadable', { ref: file, reason: source.reason }, null)] };
-    const text = source?.text ?? '';
-    const before = readJournal(text, path.basename(file));
-    if (hasErrors(before.problems)) return { problems: before.problems };
-    const id = freshId(text);
-    const line = entryLine({ id, ...entry });
-    const longer = appended(text, line);
-    if ('reason' in longer) return { problems: [problem('journal-append', longer, { file })] };
-    const after = readJournal(longer.text, path.basename(file));
-    if (hasErrors(after.problems) || after.value?.length !== (before.value?.length ?? 0) + 1)
-      return { problems: [problem('journal-append', { reason: 'the new entry would not be read back.' }, { file })] };
-    try {
-      writeAll([{ file, text: longer.text }]);
-    } catch (error) {
-      if (!(error instanceof NotWritten)) throw error;
-      return { problems: [problem('write-failed', { file, reason: error.message }, null)] };
-    }
-    return { line, id };
+      return { problems: [problem('file-unreadable', { ref: named, reason: source.reason }, null)] };
+    const next = lengthened(source?.text ?? '', entry, path.basename(named));
+    if ('problems' in next) return next;
+    stillHeld();
+    writeAll([{ file, text: next.text }]);
+    return { line: next.line, id: next.id };
   });
+  if (!(result instanceof NotWritten)) return result;
+  return { problems: [problem('write-failed', { file: result.file, reason: result.message }, null)] };
+}
+
+/** The journal's text with the entry at its end, read back; or why not. */
+function lengthened(
+  text: string,
+  entry: EntryDraft,
+  name: string,
+): { readonly text: string; readonly line: string; readonly id: string } | { readonly problems: readonly Problem[] } {
+  const before = readJournal(text, name);
+  if (hasErrors(before.problems)) return { problems: before.problems };
+  const id = freshId(text);
+  const line = entryLine({ id, ...entry });
+  const longer = appended(text, line);
+  if ('reason' in longer) return { problems: [problem('journal-append', longer, { file: name })] };
+  const after = readJournal(longer.text, name);
+  const others = JSON.stringify(after.value?.slice(0, -1)) === JSON.stringify(before.value);
+  if (!hasErrors(after.problems) && others && after.value?.at(-1)?.id === id) return { text: longer.text, line, id };
+  return { problems: [problem('journal-append', { reason: 'the new entry would not be read back.' }, { file: name })] };
+}
+
+/** Removes what runs left that were ended while they wrote; nobody else writes while the lock is held. */
+function removeLeftParts(file: string): void {
+  const [folder, name] = [path.dirname(file), path.basename(file)];
+  for (const beside of existsSync(folder) ? readdirSync(folder) : [])
+    if (beside.startsWith(`${name}.`) && /\.\d+\.part$/.test(beside) && beside !== `${name}.${process.pid}.part`)
+      rmSync(path.join(folder, beside), { force: true });
 }
 
 /** Without those that look alike; digits behind the letters. */
@@ -57,54 +71,5 @@ function freshId(text: string): string {
   for (let length = 4; ; length++) {
     const id = Array.from({ length }, (_, i) => SIGNS[randomInt(i === 0 ? LETTERS : SIGNS.length)]).join('');
     if (!text.includes(id)) return id;
-  }
-}
-
-/** Runs with the file's lock held. */
-function locked(file: string, run: () => Written): Written {
-  const lock = `${file}.lock`;
-  const until = Date.now() + 1000 * WAIT_SECONDS;
-  mkdirSync(path.dirname(file), { recursive: true });
-  for (;;) {
-    try {
-      const handle = openSync(lock, 'wx');
-      writeSync(handle, String(process.pid));
-      closeSync(handle);
-      break;
-    } catch (error) {
-      const { code } = error as NodeJS.ErrnoException;
-      if (code !== 'EEXIST') {
-        rmSync(lock, { force: true });
-        return { problems: [problem('write-failed', { file: lock, reason: String(code) }, null)] };
-      }
-      if (isStale(lock)) setAside(lock);
-      else if (Date.now() > until)
-        return { problems: [problem('journal-locked', { file: lock, seconds: WAIT_SECONDS }, null)] };
-      else Atomics.wait(new Int32Array(new SharedArrayBuffer(4)), 0, 0, PAUSE_MS);
-    }
-  }
-  try {
-    return run();
-  } finally {
-    rmSync(lock, { force: true });
-  }
-}
-
-function isStale(lock: string): boolean {
-  try {
-    return Date.now() - statSync(lock).mtimeMs > 1000 * STALE_SECONDS;
-  } catch {
-    return false;
-  }
-}
-
-/** Takes a stale lock away; of several that try, one succeeds, and the others look again. */
-function setAside(lock: string): void {
-  const aside = `${lock}.${process.pid}`;
-  try {
-    renameSync(lock, aside);
-    rmSync(aside, { force: true });
-  } catch {
-    // Another run has taken it away.
   }
 }

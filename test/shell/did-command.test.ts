@@ -1,10 +1,22 @@
 /** `soilclock did`: what was done is written down once and whole, told what it means, and can be taken back. */
 import { spawn } from 'node:child_process';
-import { existsSync, readdirSync, readFileSync, symlinkSync, utimesSync, writeFileSync } from 'node:fs';
+import {
+  chmodSync,
+  existsSync,
+  lstatSync,
+  readdirSync,
+  readFileSync,
+  statSync,
+  symlinkSync,
+  utimesSync,
+  writeFileSync,
+} from 'node:fs';
+import { hostname } from 'node:os';
 import path from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { readJournal } from '../../src/read/journal.ts';
 import { addEntry } from '../../src/shell/journal-file.ts';
+import { withLock } from '../../src/shell/lock.ts';
 import { inventedWeather } from '../invented-weather.ts';
 import { folderWith, lawnText, programText, root, soilclock } from '../kit.ts';
 
@@ -120,6 +132,9 @@ describe('the file', () => {
     ['indentation', '  - { date: 2027-04-01, step: feed }\n'],
     ['a damaged entry', '- { date: 2027-04-01, stepp: feed }\n'],
     ['nothing but a comment', '# nothing yet\n'],
+    ['a document mark before its entries', '---\n- { date: 2027-04-01, step: feed }\n'],
+    ['a byte order mark', '\uFEFF- { date: 2027-04-01, step: feed }\n'],
+    ['a text of several lines at its end', '- date: 2027-04-01\n  step: feed\n  note: |\n    one\n    two\n'],
   ])('with %s stays as it is before the new entry', async (_, text) => {
     const cwd = folder({ [JOURNAL]: text });
     const before = readJournal(text, JOURNAL).value?.length ?? 0;
@@ -134,11 +149,36 @@ describe('the file', () => {
   });
   test.each([
     ['a list in brackets', '[{ date: 2027-04-01, step: feed }]\n'],
-    ['a document mark', '---\n- { date: 2027-04-01, step: feed }\n'],
+    ['a document mark at its end', '- { date: 2027-04-01, step: feed }\n...\n'],
   ])('with %s is refused and left alone', async (_, text) => {
     const cwd = folder({ [JOURNAL]: text });
     expect(codes((await did(cwd, 'feed')).stderr)).toEqual(['journal-append']);
     expect(journalOf(cwd)).toBe(text);
+  });
+});
+
+describe('the file itself', () => {
+  const OLD = '- { date: 2027-04-01, work: mow }\n';
+  test('in another encoding is refused, byte for byte as it was', async () => {
+    const cwd = folder();
+    const bytes = Buffer.from('- { date: 2027-04-01, work: mow, note: "caf\xe9" }\n', 'latin1');
+    writeFileSync(path.join(cwd, JOURNAL), bytes);
+    const { code, stderr } = await did(cwd, 'feed');
+    expect([code, codes(stderr)]).toEqual([2, ['file-unreadable']]);
+    expect(readFileSync(path.join(cwd, JOURNAL)).equals(bytes)).toBe(true);
+  });
+  test('behind a link is the one that grows, and the link stays', async () => {
+    const cwd = folder({ 'synced/journal.yaml': OLD });
+    symlinkSync(path.join(cwd, 'synced/journal.yaml'), path.join(cwd, JOURNAL));
+    expect((await did(cwd, 'feed')).code).toBe(0);
+    expect(lstatSync(path.join(cwd, JOURNAL)).isSymbolicLink()).toBe(true);
+    expect(readFileSync(path.join(cwd, 'synced/journal.yaml'), 'utf8')).toContain('step: feed');
+  });
+  test.skipIf(process.platform === 'win32')('that only its owner may read stays so', async () => {
+    const cwd = folder({ [JOURNAL]: OLD });
+    chmodSync(path.join(cwd, JOURNAL), 0o600);
+    await did(cwd, 'feed');
+    expect(statSync(path.join(cwd, JOURNAL)).mode & 0o777).toBe(0o600);
   });
 });
 
@@ -155,17 +195,18 @@ const writer = (file: string, from: string, count: number) =>
 const ended = (child: ReturnType<typeof writer>) => new Promise<number | null>((resolve) => child.on('exit', resolve));
 
 describe('many at once', () => {
-  test('twelve runs write five entries each: sixty stand there, each once', { timeout: 60_000 }, async () => {
+  test('twenty runs write three entries each: sixty stand there, each once', { timeout: 60_000 }, async () => {
     const file = path.join(folderWith(), JOURNAL);
-    const exits = await Promise.all(Array.from({ length: 12 }, (_, i) => ended(writer(file, `run ${i}`, 5))));
+    const exits = await Promise.all(Array.from({ length: 20 }, (_, i) => ended(writer(file, `run ${i}`, 3))));
     expect(exits).toEqual(exits.map(() => 0));
     const entries = readJournal(readFileSync(file, 'utf8'), JOURNAL).value ?? [];
     expect(new Set(entries.map(({ note }) => note)).size).toBe(60);
     expect(new Set(entries.map(({ id }) => id)).size).toBe(60);
-    expect(existsSync(`${file}.lock`)).toBe(false);
+    expect(readdirSync(path.dirname(file))).toEqual([JOURNAL]);
   });
-  test('killed at any point, the journal is whole', { timeout: 60_000 }, async () => {
+  test('killed at any point, the journal is whole, and the next run goes on', { timeout: 60_000 }, async () => {
     const file = path.join(folderWith({ [JOURNAL]: '- { date: 2027-04-01, work: mow }\n' }), JOURNAL);
+    let before = 1;
     for (let run = 0; run < 12; run++) {
       const child = writer(file, `run ${run}`, 400);
       const gone = ended(child);
@@ -173,15 +214,42 @@ describe('many at once', () => {
       await gone;
       const text = readFileSync(file, 'utf8');
       expect(text.endsWith('}\n')).toBe(true);
-      expect(readJournal(text, JOURNAL).problems).toEqual([]);
-      if (existsSync(`${file}.lock`)) utimesSync(`${file}.lock`, 0, 0);
+      const { problems, value = [] } = readJournal(text, JOURNAL);
+      expect(problems).toEqual([]);
+      expect(value.length).toBeGreaterThan(before);
+      before = value.length;
     }
-    expect((readJournal(readFileSync(file, 'utf8'), JOURNAL).value ?? []).length).toBeGreaterThan(1);
+    expect('id' in addEntry(file, { date: '2027-04-01', work: 'mow' }, '.')).toBe(true);
+    expect(readdirSync(path.dirname(file))).toEqual([JOURNAL]);
   });
-  test('a lock that a dead run left is taken over', async () => {
-    const cwd = folder({ [`${JOURNAL}.lock`]: '1' });
+  const lockedBy = (holder: string) => folder({ [`${JOURNAL}.lock`]: holder });
+  test('a lock of another machine is taken over once it is stale', async () => {
+    const cwd = lockedBy('1 elsewhere x');
     utimesSync(path.join(cwd, `${JOURNAL}.lock`), 0, 0);
     expect((await did(cwd, 'feed', '--used', '2 lb')).code).toBe(0);
+  });
+  test('a lock of a run that has ended is taken over at once', async () => {
+    const child = spawn(process.execPath, ['-e', '']);
+    await new Promise((resolve) => child.on('exit', resolve));
+    const cwd = lockedBy(`${child.pid} ${hostname()} x`);
+    const begun = Date.now();
+    expect((await did(cwd, 'feed', '--used', '2 lb')).code).toBe(0);
+    expect(Date.now() - begun).toBeLessThan(10_000);
+  });
+  test('a run whose lock was taken over begins anew, and leaves the lock of the other alone', () => {
+    const file = path.join(folderWith(), JOURNAL);
+    let runs = 0;
+    const result = withLock(file, (stillHeld) => {
+      runs++;
+      if (runs === 1) {
+        // As a sleeper finds it: another run has come and is about to end.
+        writeFileSync(`${file}.lock`, '1 elsewhere x');
+        utimesSync(`${file}.lock`, 0, 0);
+      }
+      stillHeld();
+      return 'written';
+    });
+    expect([result, runs]).toEqual(['written', 2]);
   });
   // The device of Linux to which every write fails as on a full disk.
   test.skipIf(!existsSync('/dev/full'))('a disk that is full leaves the old journal, and says so', () => {
