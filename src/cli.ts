@@ -99,6 +99,7 @@ export async function main(argv: readonly string[], io: Io): Promise<number> {
     .option('--wind <speed>', 'wind at the start, such as "4 mph"')
     .option('--air <temperature>', 'air at the start, such as "62 F"')
     .option('--note <text>', 'anything worth keeping')
+    .option('--corrects <name>', 'the entry that this one stands in place of, by its id, or by day and step')
     .option('--undo', 'take the last entry back, or the one of --entry')
     .option('--entry <name>', 'an entry by its id, or by day and step: "2027-04-03 autumn-feed-1"')
     .option('--list', 'show the entries in force')

@@ -110,7 +110,8 @@ export function link(
     const path = instead.weather ? null : ['weather', 'files', i];
     return follow(ref, path, ({ text, name }) => readWeather(text, name, lawn.weather.units)) ?? [];
   });
-  const ahead = lawn.weather.forecast;
+  // Where a command asks for no weather at all, the forecast's file is not looked for either.
+  const ahead = instead.weather?.length === 0 ? undefined : lawn.weather.forecast;
   const forecast = ahead?.includes('.')
     ? (follow(ahead, ['weather', 'forecast'], ({ text, name }) => readWeather(text, name, lawn.weather.units)) ?? null)
     : null;

@@ -80,6 +80,86 @@ describe('an entry', () => {
   });
 });
 
+describe('a label', () => {
+  const withLabel = (label: string, more = '') =>
+    folder({
+      'lawn.yaml': lawnText(AREAS + PRODUCTS.replace('label: { rate: 4 lb/1000 sqft }', `label: { ${label} }${more}`)),
+    });
+  test('in a year is added up over the entries in force', async () => {
+    const cwd = withLabel('rate: 4 lb/1000 sqft, per-year: 6 lb/1000 sqft');
+    const front = ['barrier', '--used', '3 lb', '--areas', 'front'];
+    expect(codes((await did(cwd, 'barrier', '--used', '8 lb', '--date', '2027-03-01')).stderr)).toEqual([]);
+    expect(codes((await did(cwd, ...front)).stderr)).toEqual(['did-over-label-year']);
+    await did(cwd, '--undo');
+    expect(codes((await did(cwd, ...front, '--dry-run')).stderr)).toEqual(['did-over-label-year']);
+    await did(cwd, '--undo');
+    expect(codes((await did(cwd, ...front)).stderr)).toEqual([]);
+  });
+  test('in another measure is compared by the density, and that it cannot be is told', async () => {
+    expect(codes((await did(withLabel('rate: 40 floz/1000 sqft'), 'barrier', '--used', '9 lb')).stderr)).toEqual([
+      'did-label-measure',
+    ]);
+    // 40 fl oz at 8 lb/gal are 2.5 lb, on 2000 sq ft 5 lb.
+    const dense = withLabel('rate: 40 floz/1000 sqft', ', density: 8 lb/gal');
+    expect(codes((await did(dense, 'barrier', '--used', '4.9 lb')).stderr)).toEqual([]);
+    expect(codes((await did(dense, 'barrier', '--used', '5.1 lb', '--dry-run')).stderr)).toEqual(['did-over-label']);
+  });
+});
+
+describe('--json', () => {
+  const json = async (cwd: string, ...argv: string[]) => JSON.parse((await did(cwd, ...argv, '--json')).stdout);
+  test('says what an entry means, with its id', async () => {
+    const cwd = folder();
+    const told = await json(cwd, 'feed', '--areas', 'front', '--used', '1.5 lb');
+    expect(told).toMatchObject({ written: true, means: { product: 'urea', areas: ['front'], areasOpen: ['back'] } });
+    expect(told.entry.id).toBe(entriesOf(cwd)[0]?.id);
+    // 0.46 lb of nitrogen on 1000 sq ft are 1 lb of 46-0-0.
+    expect(told.means.against[0].ratio).toBeCloseTo(1.5, 6);
+    expect(told.means.shelf.kg).toBeCloseTo(8.5 * 0.45359237, 6);
+  });
+  test('lists the entries in force, a unit in each key', async () => {
+    const cwd = folder({
+      [JOURNAL]:
+        '- { date: 2027-04-01, step: feed, used: 2 kg, wind: 3 m/s }\n- { id: a, date: 2027-03-01, work: mow }\n',
+    });
+    expect((await json(cwd, '--list')).entries).toMatchObject([
+      { name: 'a', id: 'a', work: 'mow', usedKg: null },
+      { name: '2027-04-01 feed', id: null, step: 'feed', usedKg: 2, usedL: null, windMPerS: 3 },
+    ]);
+  });
+});
+
+describe('work is written down', () => {
+  test.each([
+    ['with a damaged weather file', { 'weather.csv': 'date,tmin\n' }],
+    ['with too little weather', { 'weather.csv': 'date,tmin,tmax\n2027-04-01,1,2\n' }],
+  ])('%s', async (_, files) => {
+    const cwd = folder(files);
+    const { code, stdout } = await did(cwd, 'feed', '--used', '2 lb');
+    expect([code, entriesOf(cwd).length]).toEqual([0, 1]);
+    expect(stdout).toContain('as planned');
+  });
+  test('of the day of counting, which is not taken off the shelf: a note', async () => {
+    const cwd = folder();
+    expect(codes((await did(cwd, 'feed', '--used', '2 lb', '--date', '2027-02-01')).stderr)).toEqual(['did-counted']);
+  });
+});
+
+describe('--corrects', () => {
+  const one = '- { id: abcd, date: 2027-04-01, step: feed, used: 5 lb }\n';
+  test('stands in place of an entry, which stays in the file', async () => {
+    const cwd = folder({ [JOURNAL]: one });
+    const { stdout } = await did(cwd, 'feed', '--corrects', 'abcd', '--used', '2 lb');
+    expect(stdout).toContain('Left on the shelf: 8 lb of urea');
+    expect(journalOf(cwd).startsWith(one)).toBe(true);
+  });
+  test('an entry that is not there is refused', async () => {
+    const cwd = folder({ [JOURNAL]: one });
+    expect(codes((await did(cwd, 'feed', '--corrects', 'abce')).stderr)).toEqual(['did-entry']);
+    expect(journalOf(cwd)).toBe(one);
+  });
+});
+
 describe('what is refused, with nothing written', () => {
   test.each([
     ['an unknown step', ['fead'], 'unknown-step'],
@@ -260,6 +340,12 @@ describe('many at once', () => {
     expect(readFileSync(file, 'utf8')).toBe('- { date: 2027-04-01, work: mow }\n');
     expect(readdirSync(path.dirname(file))).toEqual([JOURNAL]);
   });
+  test.skipIf(!existsSync('/dev/full'))('and the command ends with 2', async () => {
+    const cwd = folder({ [JOURNAL]: '- { date: 2027-04-01, work: mow }\n' });
+    symlinkSync('/dev/full', path.join(cwd, `${JOURNAL}.${process.pid}.part`));
+    const { code, stderr } = await did(cwd, 'feed');
+    expect([code, codes(stderr)]).toEqual([2, ['write-failed']]);
+  });
 });
 
 describe('--close-season', () => {
@@ -273,9 +359,49 @@ describe('--close-season', () => {
     expect(text).toMatch(/shelf: \{ counted: 2027-04-02, urea: 7 lb \}/);
     expect(text).toContain('# my lawn');
     expect(text).toMatch(/steps: \{ barrier: skip \}/);
-    expect(stdout).toContain('urea: 7 lb');
+    expect(stdout).toContain('urea: 10 lb → 7 lb');
     expect(readFileSync(path.join(cwd, 'lawn.yaml.2027-04-02.bak'), 'utf8')).toBe(lawn);
     expect((await soilclock(cwd, ['check', 'lawn.yaml'])).code).toBe(0);
+  });
+  test('touches no other line of the file, whoever wrote it', async () => {
+    const hand = `\uFEFF${lawn}`.replace('areas: { front:', 'areas: {front:   ').replaceAll('\n', '\r\n');
+    const cwd = folder({ 'lawn.yaml': hand, [JOURNAL]: journal });
+    expect((await did(cwd, '--close-season')).code).toBe(0);
+    expect(readFileSync(path.join(cwd, 'lawn.yaml'), 'utf8')).toBe(
+      hand.replace('2027-02-01, urea: 10 lb', '2027-04-02, urea: 7 lb').replace('feed: { date: 2027-03-25 }, ', ''),
+    );
+  });
+  test('what is used up goes from the shelf', async () => {
+    const cwd = folder({ 'lawn.yaml': lawn, [JOURNAL]: journal.replace('3 lb', '11 lb') });
+    await did(cwd, '--close-season');
+    expect(readFileSync(path.join(cwd, 'lawn.yaml'), 'utf8')).toContain('shelf: { counted: 2027-04-02 }');
+    expect((await soilclock(cwd, ['check', 'lawn.yaml'])).code).toBe(0);
+  });
+  test('keeps every old text, also of two on one day', async () => {
+    const cwd = folder({ 'lawn.yaml': lawn, [JOURNAL]: journal });
+    await did(cwd, '--close-season');
+    writeFileSync(path.join(cwd, 'lawn.yaml'), lawn.replace('# my lawn', '# again'));
+    await did(cwd, '--close-season');
+    expect(readFileSync(path.join(cwd, 'lawn.yaml.2027-04-02.bak'), 'utf8')).toBe(lawn);
+    expect(readFileSync(path.join(cwd, 'lawn.yaml.2027-04-02.2.bak'), 'utf8')).toContain('# again');
+  });
+  test('--json tells it as data, settings and skips too', async () => {
+    const cwd = folder({ 'lawn.yaml': lawn, [JOURNAL]: journal.replace('3 lb', '3 lb, setting: 5.5') });
+    expect(JSON.parse((await did(cwd, '--close-season', '--dry-run', '--json')).stdout)).toMatchObject({
+      changed: false,
+      shelf: [{ product: 'urea', from: '10 lb', to: '7 lb' }],
+      pinsDropped: ['feed'],
+      skipsKept: ['barrier'],
+      settings: [{ product: 'urea', setting: 5.5, date: '2027-03-25' }],
+    });
+    expect(readFileSync(path.join(cwd, 'lawn.yaml'), 'utf8')).toBe(lawn);
+  });
+  test('--to takes the ledger along, and only into the same folder', async () => {
+    const ledger = '{"kind":"ledger","version":1,"events":[]}';
+    const cwd = folder({ 'lawn.yaml': lawn, [JOURNAL]: journal, 'lawn.ledger.json': ledger });
+    expect(codes((await did(cwd, '--close-season', '--to', 'sub/next.yaml')).stderr)).toEqual(['did-to']);
+    expect((await did(cwd, '--close-season', '--to', 'next.yaml')).code).toBe(0);
+    expect(readFileSync(path.join(cwd, 'next.ledger.json'), 'utf8')).toBe(ledger);
   });
   test('a second time changes nothing', async () => {
     const cwd = folder({ 'lawn.yaml': lawn, [JOURNAL]: journal });

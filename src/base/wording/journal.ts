@@ -1,4 +1,4 @@
-import { type Expected, error, list, meant, type Word, warning } from './forms.ts';
+import { type Expected, error, list, meant, note, type Word, warning } from './forms.ts';
 
 /** Problems of journals and of writing into one. A damaged entry is a warning: the others still count. */
 export const journal = {
@@ -68,9 +68,17 @@ export const journal = {
     (a: { product: string }) =>
       `The products have no label entry for "${a.product}", so nothing was compared; compare what was used with the label in hand.`,
   ),
-  'did-counted': warning(
+  'did-label-measure': warning(
+    (a: { product: string }) =>
+      `The label entry of "${a.product}" and what was used are in different measures, and its entry has no "density"; nothing was compared. Compare what was used with the label in hand.`,
+  ),
+  'did-counted': note(
     (a: { date: string; counted: string }) =>
       `The shelf was counted on ${a.counted}; work of ${a.date} is taken to be in that count and is not taken off. Count again if it was not.`,
+  ),
+  'did-close-text': error(
+    (a: { found: string }) =>
+      `"${a.found}" could not be changed without changing more than shelf and steps. It was left as it is.`,
   ),
   'did-to': error((a: Expected) => `"${a.found}" cannot be the next lawn file: ${a.expected}.`),
 } as const;

@@ -1,44 +1,45 @@
 import path from 'node:path';
 import { formatDay } from '../../base/day.ts';
 import { hasErrors, type Problem, problem } from '../../base/problem.ts';
+import { nearestWord } from '../../base/quantity.ts';
 import { dayAt, zoneAt } from '../../base/zone.ts';
-import { readAll } from '../../compile.ts';
 import { type EntryDraft, entryLine } from '../../emit/journal-entry.ts';
 import { correctionsOf, entriesNamed, nameOf } from '../../model/corrections.ts';
-import type { Journal } from '../../model/journal.ts';
-import { fileBeside, stepIds } from '../../read/link.ts';
-import { lookupFrom } from '../files.ts';
+import type { Journal, JournalEntry } from '../../model/journal.ts';
+import { fileBeside, type Linked, stepIds } from '../../read/link.ts';
 import type { Io } from '../io.ts';
 import { addEntry } from '../journal-file.ts';
-import { exitCode, printProblems } from '../report-problems.ts';
+import { EXIT, exitCode, printProblems } from '../report-problems.ts';
 import { whichLawn } from '../which-lawn.ts';
-import { zipLookup } from '../zips.ts';
 import { closeSeason } from './close-season.ts';
 import { entryOf } from './entry-of.ts';
-import { type DidInput, type DidOptions, type Done, displayFor, failed } from './input.ts';
-import { listOf } from './list.ts';
-import { meaningOf } from './meaning.ts';
+import { type DidInput, type DidOptions, type Done, displayFor, failed, planNow, readForWork } from './input.ts';
+import { labelProblems } from './label.ts';
+import { entriesAsData, listOf } from './list.ts';
+import { type Meaning, meaningOf } from './meaning.ts';
+import { meaningInWords } from './tell.ts';
 
 /** Writes down work that was done: an entry of the journal, the undoing of one, or the close of a season. */
 export function didCommand(words: readonly string[], options: DidOptions, io: Io): number {
   const fail = (problems: readonly Problem[]): number => {
     printProblems(problems, io);
     if (options.json) io.stdout(`${JSON.stringify({ kind: 'problems', version: 1, problems }, null, 2)}\n`);
-    return exitCode(problems, options.strict ?? false);
+    const unwritten = problems.some(({ code }) => code === 'write-failed');
+    return unwritten ? EXIT.usage : exitCode(problems, options.strict ?? false);
   };
   const asked = whichLawn(words, undefined, io);
   if ('problems' in asked) return fail(asked.problems);
   if (asked.isDemo) return fail([problem('did-demo', { found: asked.file }, null)]);
   const clash = clashing(options, asked.step);
   if (clash) return fail([clash]);
-  const { value: linked, problems } = readAll({ lawn: asked.source, lookup: lookupFrom(io.cwd), zips: zipLookup });
+  const { value: linked, problems } = readForWork(asked, io);
   if (!linked || hasErrors(problems)) return fail(problems);
   const { latitude, longitude } = linked.lawn.location;
   const today = dayAt(io.now(), linked.lawn.timezone ?? zoneAt(latitude, longitude));
   const input: DidInput = { asked, linked, journalFile: fileBeside(asked.file, 'journal.yaml'), today, options, io };
 
   const done = options.list
-    ? { lines: listOf(linked.journal, displayFor(linked)), problems, json: { entries: linked.journal.length } }
+    ? { lines: listOf(linked.journal, displayFor(linked)), problems, json: { entries: entriesAsData(linked.journal) } }
     : options.closeSeason
       ? closeSeason(input)
       : options.undo
@@ -67,8 +68,11 @@ function clashing(options: DidOptions, step: string | undefined): Problem | null
 }
 
 /** Puts an entry at the journal's end, or says what it would be. */
-function write({ journalFile, options, io }: DidInput, draft: EntryDraft): { readonly line: string } | Done {
-  if (options.dryRun) return { line: entryLine(draft) };
+function write(
+  { journalFile, options, io }: DidInput,
+  draft: EntryDraft,
+): { readonly line: string; readonly id: string | null } | Done {
+  if (options.dryRun) return { line: entryLine(draft), id: null };
   const written = addEntry(journalFile, draft, io.cwd);
   return 'problems' in written ? failed(written.problems) : written;
 }
@@ -78,10 +82,29 @@ function record(input: DidInput): Done {
   const ids = stepIds(linked.program, linked.areaPrograms);
   const recorded = entryOf(asked.step, options, linked, ids, today);
   if ('problems' in recorded) return failed(recorded.problems);
-  const written = write(input, recorded.draft);
+  if (options.corrects !== undefined) {
+    const target = targetOf(linked.journal, options.corrects);
+    if ('problems' in target) return failed(target.problems);
+  }
+  const { draft, entry } = recorded;
+  const written = write(input, draft);
   if ('problems' in written) return written;
-  const { lines, problems } = meaningOf(input, recorded.entry);
-  return { lines: [told(input, written.line), ...lines], problems, json: { entry: recorded.draft } };
+  const json = { entry: { id: written.id, ...draft }, written: !options.dryRun };
+  const { season } = planNow(input, options.dryRun ? draft : null);
+  if (!season) return { lines: [told(input, written.line)], problems: [], json: { ...json, means: null } };
+  const means = meaningOf(input, entry, season);
+  return {
+    lines: [told(input, written.line), ...meaningInWords(input, entry, means, season)],
+    problems: [...labelProblems(input, entry, means.areas, season), ...countedProblems(linked, entry, means)],
+    json: { ...json, means },
+  };
+}
+
+/** Work of the day of counting, or before it, is not taken off the shelf. */
+function countedProblems({ lawn }: Linked, { date }: JournalEntry, { shelf }: Meaning): Problem[] {
+  const counted = lawn.shelf?.counted ?? null;
+  if (shelf === null || counted === null || date > counted) return [];
+  return [problem('did-counted', { date: formatDay(date), counted: formatDay(counted) }, null)];
 }
 
 const told = ({ journalFile, options, io }: DidInput, line: string): string =>
@@ -96,8 +119,15 @@ function undo(input: DidInput): Done {
   const written = write(input, draft);
   if ('problems' in written) return written;
   const undone = listOf([linked.journal[target.at] as Journal[number]], displayFor(linked));
-  return { lines: [told(input, written.line), `Taken back: ${undone[0] ?? ''}`], problems: [], json: { entry: draft } };
+  return {
+    lines: [told(input, written.line), `Taken back: ${undone[0] ?? ''}`],
+    problems: [],
+    json: { entry: { id: written.id, ...draft }, written: !options.dryRun },
+  };
 }
+
+/** Nobody reads on after so many names. */
+const MOST_NAMED = 10;
 
 function targetOf(
   journal: Journal,
@@ -112,7 +142,8 @@ function targetOf(
   const [at, second] = name === undefined && found.includes(last) && found.length === 1 ? [last] : found;
   if (at === undefined) {
     const allowed = standing.map((one) => nameOf(journal[one] as Journal[number]));
-    return { problems: [problem('did-entry', { found: wanted, allowed, nearest: null }, null)] };
+    const nearest = nearestWord(wanted, allowed);
+    return { problems: [problem('did-entry', { found: wanted, allowed: allowed.slice(-MOST_NAMED), nearest }, null)] };
   }
   if (second !== undefined) return { problems: [problem('did-entries', { found: wanted, count: found.length }, null)] };
   return { at, name: wanted };

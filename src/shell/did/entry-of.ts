@@ -22,10 +22,23 @@ export interface EntryOptions {
   readonly wind?: string;
   readonly air?: string;
   readonly note?: string;
+  readonly corrects?: string;
 }
 
 const NUMBERS = ['setting', 'pass'] as const;
-const TEXTS = ['work', 'product', 'loaded', 'used', 'left', 'by', 'licence', 'wind', 'air', 'note'] as const;
+const TEXTS = [
+  'work',
+  'product',
+  'loaded',
+  'used',
+  'left',
+  'by',
+  'licence',
+  'wind',
+  'air',
+  'note',
+  'corrects',
+] as const;
 
 /** An entry as it is written and as it is read; or what is wrong with it, each at its flag. */
 export type Recorded =

@@ -2,6 +2,7 @@ import { inWords } from '../../amounts/amount.ts';
 import { formatDay } from '../../base/day.ts';
 import type { Display } from '../../base/display.ts';
 import { entriesInForce, nameOf } from '../../model/corrections.ts';
+import type { Amount } from '../../model/fields.ts';
 import type { Journal } from '../../model/journal.ts';
 
 /** The entries in force, a line each: day, what, where, how much, and the name to take it back by. */
@@ -21,4 +22,35 @@ export function listOf(journal: Journal, display: Display): string[] {
       return `${formatDay(date)}  ${[...what, ...more].filter((part) => part !== undefined).join('; ')}${named}`;
     });
   return lines.length > 0 ? lines : ['Nothing is written in the journal yet.'];
+}
+
+const amountOf = (key: string, amount: Amount | undefined) => ({
+  [`${key}Kg`]: amount?.by === 'mass' ? amount.value : null,
+  [`${key}L`]: amount?.by === 'volume' ? amount.value * 1000 : null,
+});
+
+/** The entries in force as plain data, by day: a unit in its key, absent is null. */
+export function entriesAsData(journal: Journal): readonly Readonly<Record<string, unknown>>[] {
+  return [...entriesInForce(journal)]
+    .sort((a, b) => a.date - b.date)
+    .map((entry) => ({
+      name: nameOf(entry),
+      id: entry.id ?? null,
+      date: formatDay(entry.date),
+      step: entry.step ?? null,
+      work: entry.work ?? null,
+      areas: entry.areas ?? null,
+      product: entry.product ?? null,
+      ...amountOf('loaded', entry.loaded),
+      ...amountOf('used', entry.used),
+      ...amountOf('left', entry.left),
+      setting: entry.setting ?? null,
+      pass: entry.pass ?? null,
+      by: entry.by ?? null,
+      licence: entry.licence ?? null,
+      windMPerS: entry.wind ?? null,
+      airC: entry.air ?? null,
+      note: entry.note ?? null,
+      corrects: entry.corrects ?? null,
+    }));
 }

@@ -1,118 +1,58 @@
-import { inWords } from '../../amounts/amount.ts';
-import type { Problem } from '../../base/problem.ts';
-import { problem } from '../../base/problem.ts';
-import type { SquareMetres } from '../../base/units.ts';
 import type { Amount } from '../../model/fields.ts';
 import type { JournalEntry } from '../../model/journal.ts';
-import { isPesticide } from '../../model/product.ts';
 import type { Season } from '../../model/season.ts';
-import { ledgerPath, readLedger } from '../ledger-file.ts';
-import { type DidInput, displayFor, planNow } from './input.ts';
+import type { DidInput } from './input.ts';
 
-/** What an entry means: against the plan, the areas still open, the limits, the shelf; and what is over a label. */
-export function meaningOf(
-  input: DidInput,
-  entry: JournalEntry,
-): { readonly lines: readonly string[]; readonly problems: readonly Problem[] } {
-  const season = seasonAfter(input);
-  if (!season) return { lines: [], problems: labelProblems(input, entry, null) };
+/** What was used beside what the plan had for the same area. */
+export interface AgainstPlan {
+  readonly area: string;
+  readonly usedKg: number | null;
+  readonly usedL: number | null;
+  readonly plannedKg: number | null;
+  readonly plannedL: number | null;
+  /** Used over planned; null where the plan has no amount in the same measure. */
+  readonly ratio: number | null;
+}
+
+/** What an entry means, as `did --json` prints it. */
+export interface Meaning {
+  /** The product that was put down: the entry's, else its step's. */
+  readonly product: string | null;
+  /** The areas that the entry covers. */
+  readonly areas: readonly string[];
+  readonly against: readonly AgainstPlan[];
+  /** Areas of the step that are still to do; null for work outside the program. */
+  readonly areasOpen: readonly string[] | null;
+  /** Limits of the year for which something is done. */
+  readonly limits: Season['limits'];
+  /** What is left on the shelf; null where none of the product was counted. */
+  readonly shelf: Season['shelf'][number] | null;
+}
+
+/** What an entry means: against the plan, the areas still open, the limits, the shelf. @param season Planned with it. */
+export function meaningOf({ linked }: DidInput, entry: JournalEntry, season: Season): Meaning {
+  const application = season.applications.find(({ id }) => id === entry.step);
+  const product = entry.product ?? application?.areas[0]?.product ?? null;
+  const own = application?.areas.map(({ id }) => id);
   return {
-    lines: [
-      ...againstPlan(input, entry, season),
-      ...stillOpen(entry, season),
-      ...limitLines(input, season),
-      ...shelfLines(input, entry, season),
-    ],
-    problems: labelProblems(input, entry, season),
+    product,
+    areas: entry.areas ?? own ?? Object.keys(linked.lawn.areas),
+    against: application && entry.used ? againstPlan(entry, entry.used, application) : [],
+    areasOpen: own?.filter((id) => !application?.areasDone.includes(id)) ?? null,
+    limits: season.limits.filter(({ doneGPerM2 }) => doneGPerM2 > 0),
+    shelf: season.shelf.find((one) => one.product === product) ?? null,
   };
 }
 
-/** The plan with the entry in it; none where it was not written. */
-function seasonAfter(input: DidInput): Season | null {
-  if (input.options.dryRun) return null;
-  return planNow(input, readLedger(ledgerPath(input.asked.file), input.io.cwd).ledger).season;
-}
-
-/** The areas that an entry covers, and their size. */
-function covered(
-  { linked }: DidInput,
-  entry: JournalEntry,
-  season: Season | null,
-): { readonly ids: readonly string[]; readonly m2: SquareMetres } {
-  const sizes = new Map(season?.applications.flatMap(({ areas }) => areas.map(({ id, areaM2 }) => [id, areaM2])));
-  const own = season?.applications.find(({ id }) => id === entry.step)?.areas.map(({ id }) => id);
-  const ids = entry.areas ?? own ?? Object.keys(linked.lawn.areas);
-  return { ids, m2: ids.reduce((sum, id) => sum + (sizes.get(id) ?? 0), 0) };
-}
-
-/** What was used beside what the plan had for these areas. */
-function againstPlan(input: DidInput, entry: JournalEntry, season: Season): string[] {
-  const application = season.applications.find(({ id }) => id === entry.step);
-  const { used } = entry;
-  if (!application || !used) return [];
-  const { ids } = covered(input, entry, season);
-  const planned = application.areas.filter(({ id }) => ids.includes(id));
-  const sum = planned.reduce(
-    (total, { amountKg, amountL }) => total + (used.by === 'mass' ? (amountKg ?? 0) : (amountL ?? 0) / 1000),
-    0,
-  );
-  if (!(sum > 0)) return [];
-  const percent = Math.round(100 * (used.value / sum - 1));
-  const wanted: Amount = { by: used.by, value: sum };
-  const words =
-    percent === 0
-      ? 'as planned'
-      : `${Math.abs(percent)} % ${percent > 0 ? 'more' : 'less'} than the ${inWords(wanted, displayFor(input.linked))} planned`;
-  return [`${ids.join(', ')}: ${inWords(used, displayFor(input.linked))} used, ${words}.`];
-}
-
-function stillOpen(entry: JournalEntry, season: Season): string[] {
-  const application = season.applications.find(({ id }) => id === entry.step);
-  if (!application) return [];
-  const open = application.areas.map(({ id }) => id).filter((id) => !application.areasDone.includes(id));
-  return open.length === 0 ? [`"${application.name}" is done.`] : [`Still to do: ${open.join(', ')}.`];
-}
-
-/** Nutrients of the year against their limits, where anything was put down. */
-function limitLines({ linked }: DidInput, { limits }: Season): string[] {
-  const display = displayFor(linked);
-  const rate = (grams: number) => display.massRate(grams / 1000);
-  return limits
-    .filter(({ doneGPerM2 }) => doneGPerM2 > 0)
-    .map(
-      ({ name, area, doneGPerM2, limitGPerM2 }) =>
-        `${area}: ${rate(doneGPerM2)} of ${rate(limitGPerM2)} done (${name}).`,
-    );
-}
-
-/** What is left of the product on the shelf. */
-function shelfLines({ linked }: DidInput, entry: JournalEntry, season: Season): string[] {
-  const id = entry.product ?? season.applications.find((one) => one.id === entry.step)?.areas[0]?.product ?? null;
-  const stock = id === null ? undefined : linked.lawn.shelf?.stock[id];
-  const left = season.shelf.find(({ product }) => product === id);
-  if (!stock || !left) return [];
-  const amount: Amount =
-    left.kg === null ? { by: 'volume', value: (left.l ?? 0) / 1000 } : { by: 'mass', value: left.kg };
-  return [
-    `Left on the shelf: ${inWords(amount, displayFor(linked))} of ${linked.products.get(left.product)?.name ?? left.product}.`,
-  ];
-}
-
-/** More of a pesticide than its label allows is said, never hidden. */
-function labelProblems(input: DidInput, entry: JournalEntry, season: Season | null): Problem[] {
-  const { linked } = input;
-  const id = entry.product ?? season?.applications.find((one) => one.id === entry.step)?.areas[0]?.product;
-  const product = id == null ? undefined : linked.products.get(id);
-  if (!product || !isPesticide(product) || !entry.used) return [];
-  if (!product.label) return [problem('did-label-unknown', { product: product.id }, null)];
-  const { ids, m2 } = covered(input, entry, season);
-  const most = product.label.perApplication ?? product.label.rate;
-  if (most.by !== entry.used.by || !(m2 > 0) || entry.used.value <= most.value * m2 * 1.001) return [];
-  const display = displayFor(linked);
-  const args = { product: product.name ?? product.id, area: ids.join(', ') };
-  const amounts = {
-    used: inWords(entry.used, display),
-    label: inWords({ by: most.by, value: most.value * m2 }, display, 'down'),
-  };
-  return [problem('did-over-label', { ...args, ...amounts }, null)];
+/** What was used is taken to lie on every square metre alike. */
+function againstPlan(entry: JournalEntry, used: Amount, { areas }: Season['applications'][number]): AgainstPlan[] {
+  const covered = areas.filter(({ id }) => entry.areas?.includes(id) ?? true);
+  const whole = covered.reduce((sum, { areaM2 }) => sum + areaM2, 0);
+  return covered.map(({ id, areaM2, amountKg, amountL }) => {
+    const share = (used.value * areaM2) / whole;
+    const [usedKg, usedL] = used.by === 'mass' ? [share, null] : [null, 1000 * share];
+    const planned = used.by === 'mass' ? amountKg : amountL;
+    const ratio = planned !== null && planned > 0 ? (usedKg ?? usedL ?? 0) / planned : null;
+    return { area: id, usedKg, usedL, plannedKg: amountKg, plannedL: amountL, ratio };
+  });
 }

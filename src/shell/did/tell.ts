@@ -1,0 +1,45 @@
+import { inWords } from '../../amounts/amount.ts';
+import type { Amount } from '../../model/fields.ts';
+import type { JournalEntry } from '../../model/journal.ts';
+import type { Season } from '../../model/season.ts';
+import { type DidInput, displayFor } from './input.ts';
+import type { AgainstPlan, Meaning } from './meaning.ts';
+
+/** What an entry means, line by line. */
+export function meaningInWords(input: DidInput, entry: JournalEntry, meaning: Meaning, season: Season): string[] {
+  const application = season.applications.find(({ id }) => id === entry.step);
+  const display = displayFor(input.linked);
+  const rate = (grams: number) => display.massRate(grams / 1000);
+  const { against, areasOpen, limits, shelf } = meaning;
+  return [
+    ...(entry.used ? againstInWords(input, entry.used, against) : []),
+    ...(application && areasOpen
+      ? [areasOpen.length === 0 ? `"${application.name}" is done.` : `Still to do: ${areasOpen.join(', ')}.`]
+      : []),
+    ...limits.map(
+      ({ name, area, doneGPerM2, limitGPerM2 }) =>
+        `${area}: ${rate(doneGPerM2)} of ${rate(limitGPerM2)} done (${name}).`,
+    ),
+    ...(shelf ? [`Left on the shelf: ${inWords(amountOf(shelf), display)} of ${nameOf(input, shelf.product)}.`] : []),
+  ];
+}
+
+const amountOf = ({ kg, l }: { readonly kg: number | null; readonly l: number | null }): Amount =>
+  kg === null ? { by: 'volume', value: (l ?? 0) / 1000 } : { by: 'mass', value: kg };
+
+const nameOf = ({ linked }: DidInput, product: string): string => linked.products.get(product)?.name ?? product;
+
+function againstInWords(input: DidInput, used: Amount, against: readonly AgainstPlan[]): string[] {
+  const planned = against.reduce(
+    (sum, { plannedKg, plannedL }) => sum + (used.by === 'mass' ? (plannedKg ?? 0) : (plannedL ?? 0) / 1000),
+    0,
+  );
+  if (!(planned > 0)) return [];
+  const display = displayFor(input.linked);
+  const percent = Math.round(100 * (used.value / planned - 1));
+  const words =
+    percent === 0
+      ? 'as planned'
+      : `${Math.abs(percent)} % ${percent > 0 ? 'more' : 'less'} than the ${inWords({ by: used.by, value: planned }, display)} planned`;
+  return [`${against.map(({ area }) => area).join(', ')}: ${inWords(used, display)} used, ${words}.`];
+}
