@@ -5,7 +5,7 @@ import { type WeatherSeries, weatherEnd } from '../model/weather.ts';
 import { NODES } from './conduction.ts';
 import type { Ground } from './ground.ts';
 import { columnsOf, depthSeries, run } from './soil.ts';
-import { errorPath } from './soil-error.ts';
+import { type ErrorRun, errorPath } from './soil-error.ts';
 
 /** One possible run of weather: observed as far as that goes, then a past year. Days count as in the season it stands for. */
 export interface Trace {
@@ -30,7 +30,7 @@ export interface TraceCut {
   /** How much warmer the record's last days were than those this much earlier [°C]; null where nothing goes on. */
   readonly ahead: Difference | null;
   /** Which run of the model's error its soil has; null for none. */
-  readonly seed: number | null;
+  readonly error: ErrorRun | null;
 }
 
 /** A difference of air temperature between two years over the last days and the last month before one day [°C]. */
@@ -68,7 +68,10 @@ function carriedOn({ days, month }: Difference, after: number): number {
 }
 
 /** A trace from a record: before its beginning nothing is known, beyond its end an earlier year goes on. */
-export function traceFrom(ground: Ground, { label, from, to, moved, back, ahead: difference, seed }: TraceCut): Trace {
+export function traceFrom(
+  ground: Ground,
+  { label, from, to, moved, back, ahead: difference, error: errorRun }: TraceCut,
+): Trace {
   const { record, soil, run: past, offset, offsetSd } = ground;
   const end = weatherEnd(record);
   const weather = { source: label, start: from, tmin: column(), tmax: column(), precip: column() };
@@ -100,7 +103,7 @@ export function traceFrom(ground: Ground, { label, from, to, moved, back, ahead:
   columns.set(columnsOf(past, first - moved, seenTo - moved), (first - from) * size);
   const later = run(soil, past.end, ahead);
   columns.set(later.columns, (seenTo - from) * size);
-  const error = seed === null ? null : errorPath(seed, offsetSd, from, to);
+  const error = errorRun && errorPath(errorRun, offsetSd, from, to);
   const shift = Float64Array.from({ length: to - from }, (_, i) => offset + (error?.[i] ?? 0));
   const soils = new Map<Metres, DailySeries>();
   return {

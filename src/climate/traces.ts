@@ -4,6 +4,7 @@ import { weatherEnd } from '../model/weather.ts';
 import { type GroundInput, groundOf } from './ground.ts';
 import { FEWEST_YEARS, type Provenance, staleProblems } from './known-weather.ts';
 import { type SiteDays, siteDays } from './site-days.ts';
+import { balancedRuns, type ErrorRun } from './soil-error.ts';
 import { differenceTo, type Trace, traceFrom } from './trace.ts';
 
 /** The runs of weather that a plan is made from, and what is the same in all of them. */
@@ -64,30 +65,31 @@ export function climateOf(input: ClimateInput): {
     .slice(0, MOST_YEARS);
   const span = { from: input.from - LEAD, to: input.to + 1 };
   /** What is known, then a past year that joins on to it. */
-  const joined = (back: number, label: string, seed: number | null) => {
+  const joined = (back: number, label: string, error: ErrorRun | null) => {
     const ahead = observedThrough === null ? null : differenceTo(record, back);
-    return traceFrom(ground, { ...span, label, moved: 0, back, ahead, seed });
+    return traceFrom(ground, { ...span, label, moved: 0, back, ahead, error });
   };
-  const traces = backs.map((back) => joined(back, String(yearOf(next - back)), yearOf(next - back)));
+  const runs = balancedRuns(backs.length);
+  const traces = backs.map((back, i) => joined(back, String(yearOf(next - back)), runs[i] ?? null));
   const pasts = new Map<Day, readonly Trace[]>();
   const past = (seasonStart: Day, seasonEnd: Day) => {
+    const found = yearsBack(seasonStart)
+      .filter((back) => usable(seasonStart - back, seasonEnd - back))
+      .slice(0, MOST_YEARS);
+    const errors = balancedRuns(found.length);
     const made =
       pasts.get(seasonStart) ??
-      yearsBack(seasonStart)
-        .filter((back) => usable(seasonStart - back, seasonEnd - back))
-        .slice(0, MOST_YEARS)
-        .map((back) => {
-          const year = yearOf(seasonStart - back);
-          return traceFrom(ground, {
-            label: String(year),
-            from: seasonStart - LEAD,
-            to: input.to + 1,
-            moved: back,
-            back,
-            ahead: null,
-            seed: year,
-          });
-        });
+      found.map((back, i) =>
+        traceFrom(ground, {
+          label: String(yearOf(seasonStart - back)),
+          from: seasonStart - LEAD,
+          to: input.to + 1,
+          moved: back,
+          back,
+          ahead: null,
+          error: errors[i] ?? null,
+        }),
+      );
     pasts.set(seasonStart, made);
     return made;
   };

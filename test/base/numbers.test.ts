@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { contentHash } from '../../src/base/hash.ts';
+import { normalQuantile } from '../../src/base/normal-quantile.ts';
 import { quantile } from '../../src/base/quantile.ts';
 import { normal, seeded } from '../../src/base/random.ts';
 import { at, endOf, seriesOf, trailingMean } from '../../src/base/series.ts';
@@ -151,4 +152,16 @@ describe('contentHash', () => {
   test('of abc begins ba7816bf', () => expect(contentHash('abc', 8)).toBe('ba7816bf'));
   test('has 16 digits where none are asked for', () => expect(contentHash('')).toBe('e3b0c44298fc1c14'));
   test('is of the text as UTF-8', () => expect(contentHash('ü')).not.toBe(contentHash('u')));
+});
+
+describe('normalQuantile', () => {
+  // NIST/SEMATECH e-Handbook of Statistical Methods, 1.3.6.7.1, table of the normal distribution.
+  test.each([
+    [0.5, 0],
+    [0.75, 0.6745],
+    [0.9, 1.2816],
+    [0.975, 1.96],
+    [0.99, 2.3263],
+    [0.025, -1.96],
+  ])('%f of it lies below %f', (share, value) => expect(normalQuantile(share)).toBeCloseTo(value, 4));
 });

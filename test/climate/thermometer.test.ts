@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { type Day, parseDay } from '../../src/base/day.ts';
-import { covariance, errorPath, errorSd } from '../../src/climate/soil-error.ts';
+import { balancedRuns, covariance, errorPath, errorSd } from '../../src/climate/soil-error.ts';
 import { soilTemperature } from '../../src/climate/soil-temperature.ts';
 import { siteOffset } from '../../src/climate/thermometer.ts';
 import type { Season } from '../../src/model/season.ts';
@@ -43,10 +43,21 @@ describe("the lawn's thermometer", () => {
 
 describe("the model's stated error", () => {
   test('a path is the same whatever part of it is asked for', () => {
-    expect([...errorPath(7, 1.1, 0, 50)].slice(0, 20)).toEqual([...errorPath(7, 1.1, 0, 20)]);
+    const run = { seed: 7, sign: 1 } as const;
+    expect([...errorPath(run, 1.1, 0, 50)].slice(0, 20)).toEqual([...errorPath(run, 1.1, 0, 20)]);
   });
+  test('the thirty of a plan have no bias, and offsets as wide as stated', () => {
+    const runs = balancedRuns(30);
+    const paths = runs.map((run) => errorPath(run, 0.9, 0, 300));
+    for (const day of [0, 100, 299])
+      expect(paths.reduce((sum, path) => sum + (path[day] as number), 0) / 30).toBeCloseTo(0, 9);
+    const offsets = runs.map(({ offset }) => offset as number);
+    expect(new Set(offsets.map((offset) => offset.toFixed(6))).size).toBe(30);
+    expect(Math.sqrt(offsets.reduce((sum, offset) => sum + offset ** 2, 0) / 30)).toBeCloseTo(1, 1);
+  });
+  test('an odd number of them is a run more', () => expect(balancedRuns(7)).toHaveLength(7));
   test('many paths have the stated spread and covariance', () => {
-    const paths = Array.from({ length: 4000 }, (_, seed) => errorPath(seed, 1, 0, 31));
+    const paths = Array.from({ length: 4000 }, (_, seed) => errorPath({ seed, sign: 1 }, 1, 0, 31));
     const mean = (of: (path: Float64Array) => number) => paths.reduce((sum, path) => sum + of(path), 0) / paths.length;
     const at = (i: number) => (path: Float64Array) => path[i] as number;
     const product = (lag: number) => mean((path) => at(0)(path) * at(lag)(path));

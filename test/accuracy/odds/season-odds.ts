@@ -2,6 +2,7 @@
 import { type Day, yearOf } from '../../../src/base/day.ts';
 import { contentHash } from '../../../src/base/hash.ts';
 import { groundOf } from '../../../src/climate/ground.ts';
+import type { ErrorRun } from '../../../src/climate/soil-error.ts';
 import { type Trace, traceFrom } from '../../../src/climate/trace.ts';
 import type { Climate } from '../../../src/climate/traces.ts';
 import { type Step, triggersOf } from '../../../src/model/program.ts';
@@ -169,7 +170,7 @@ function realTraces(input: ReturnType<typeof climateInputOf>, station: string, s
   const { value } = groundOf(input);
   if (!value) throw new Error(`${station} ${season.year}: no ground`);
   const { ground } = value;
-  const traceWith = (seed: number | null) =>
+  const traceWith = (error: ErrorRun | null) =>
     traceFrom(ground, {
       label: 'real',
       from: season.start - 400,
@@ -177,9 +178,9 @@ function realTraces(input: ReturnType<typeof climateInputOf>, station: string, s
       moved: 0,
       back: 366,
       ahead: null,
-      seed,
+      error,
     });
-  return { withError: traceWith(seedOf(station, yearOf(season.start))), clean: traceWith(null) };
+  return { withError: traceWith({ seed: seedOf(station, yearOf(season.start)), sign: 1 }), clean: traceWith(null) };
 }
 
 /** Beyond every year, which seed the traces. */
