@@ -1,5 +1,5 @@
 /** Every example of programs/README.md is read as what it says it is, and nothing is wrong with it. */
-import { readFileSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
 import path from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { readAll } from '../../src/compile.ts';
@@ -37,3 +37,17 @@ describe.each(blocks.map(([, kind = '', text = '']) => ({ kind, text, first: tex
     });
   },
 );
+
+test('every program stands in the table with its climates', () => {
+  const page = readFileSync(path.join(folder, 'README.md'), 'utf8');
+  const rows = [...page.matchAll(/^\| `([a-z-]+\.yaml)` \|[^|]*\| ([a-z, -]+) \|$/gm)].map(([, name, climates]) => [
+    name,
+    climates?.split(', '),
+  ]);
+  const shipped = readdirSync(folder).flatMap((name) => {
+    if (!name.endsWith('.yaml')) return [];
+    const { value } = readProgram(readFileSync(path.join(folder, name), 'utf8'), path.join(folder, name), lookup);
+    return value ? [[name, value.climate]] : [];
+  });
+  expect(rows.toSorted()).toEqual(shipped.toSorted());
+});
