@@ -2,6 +2,7 @@ import * as v from 'valibot';
 import { jsonSchemaOf } from '../../src/emit/json-schema.ts';
 import { EntrySchema } from '../../src/model/journal.ts';
 import { LawnSchema } from '../../src/model/lawn.ts';
+import { LedgerSchema } from '../../src/model/ledger.ts';
 import { ProductsSchema } from '../../src/model/product.ts';
 import { ExtendingSchema, ProgramSchema } from '../../src/model/program.ts';
 import { aboutLawn } from './about-lawn.ts';
@@ -19,5 +20,6 @@ export const schemas = () => ({
   }),
   products: jsonSchemaOf(ProductsSchema, { id: 'products', title: 'Products for soilclock', about }),
   lawn: jsonSchemaOf(LawnSchema, { id: 'lawn', title: 'A lawn of soilclock', about }),
+  ledger: jsonSchemaOf(LedgerSchema, { id: 'ledger', title: 'What a feed of soilclock has published', about }),
   journal: jsonSchemaOf(v.array(EntrySchema), { id: 'journal', title: 'The journal of a lawn of soilclock', about }),
 });

@@ -1,8 +1,15 @@
 import { closest, distance } from 'fastest-levenshtein';
 import { type Dimension, type Unit, unitNames, units } from './units.ts';
 
+/** Measures that are one dimension on another. */
+export const ratios = {
+  'mass per area': ['mass', 'area'],
+  'volume per area': ['volume', 'area'],
+  density: ['mass', 'volume'],
+} as const satisfies Record<string, readonly [of: Dimension, per: Dimension]>;
+
 /** What a quantity measures: a plain dimension, or an amount on an area. */
-export type Measure = Dimension | 'mass per area' | 'volume per area' | 'density';
+export type Measure = Dimension | keyof typeof ratios;
 
 /** Why a text is not the quantity that was asked for. */
 export type QuantityFault =
@@ -13,8 +20,13 @@ export type QuantityFault =
 /** A quantity in SI with the unit it was written in, or what is wrong with the text. */
 export type QuantityResult = { readonly value: number; readonly unit: string } | QuantityFault;
 
-const FORM =
-  /^([+-]?(?:\d+\.?\d*|\.\d+))\s*([^\s\d/][^\s/]*(?:\/(?:h|s))?|fl oz)(?:\s*\/\s*(\d+(?:\.\d+)?)?\s*([^\s\d/][^\s/]*))?$/;
+/** The forms of the number of a quantity, and of the one after its stroke. */
+export const NUMBER = String.raw`[+-]?(?:\d+\.?\d*|\.\d+)`;
+export const PER = String.raw`\d+(?:\.\d+)?`;
+
+const FORM = new RegExp(
+  String.raw`^(${NUMBER})\s*([^\s\d/][^\s/]*(?:/(?:h|s))?)(?:\s*/\s*(${PER})?\s*([^\s\d/][^\s/]*))?$`,
+);
 
 /**
  * Reads a quantity with its unit, such as `50 F`, `2 in`, `6 weeks` or `0.75 lb/1000 sqft`, into SI.
@@ -27,8 +39,8 @@ const FORM =
 export function parseQuantity(text: string, measure: Measure): QuantityResult {
   const tidy = text
     .trim()
-    .replace(/\bsq\s+(ft|yd|m)\b/g, 'sq$1')
-    .replace(/\bfl\s+oz\b/g, 'floz');
+    .replace(/(?<![a-z])sq\s+(ft|yd|m)\b/g, 'sq$1')
+    .replace(/(?<![a-z])fl\s+oz\b/g, 'floz');
   const match = FORM.exec(tidy);
   if (!match) return { fault: 'form' };
   const [, number = '', name = '', per, perName] = match;
@@ -51,10 +63,8 @@ const finite = (value: number, unit: string): QuantityResult =>
   Number.isFinite(value) ? { value, unit } : { fault: 'form' };
 
 function ratio(unit: Unit, per: Unit): Measure | null {
-  if (per.dimension === 'area' && unit.dimension === 'mass') return 'mass per area';
-  if (per.dimension === 'area' && unit.dimension === 'volume') return 'volume per area';
-  if (per.dimension === 'volume' && unit.dimension === 'mass') return 'density';
-  return null;
+  const names = Object.keys(ratios) as (keyof typeof ratios)[];
+  return names.find((name) => ratios[name][0] === unit.dimension && ratios[name][1] === per.dimension) ?? null;
 }
 
 const examples: Record<Measure, string> = {

@@ -1,7 +1,7 @@
 import type * as v from 'valibot';
-import type { Measure } from '../base/quantity.ts';
-import { units } from '../base/units.ts';
+import { quantityPattern, type Sign } from '../base/quantity-pattern.ts';
 import type { Told } from '../model/fields.ts';
+import type { Standing } from '../model/standing.ts';
 
 /** A JSON Schema, or a part of one. */
 export type JsonSchema = { readonly [key: string]: unknown };
@@ -55,7 +55,7 @@ export function jsonSchemaOf(
 
   /** The part of a schema that a reader would look at, below the keys of `path`. */
   const convert = (of: Node, path: string): JsonSchema => {
-    const { forms, name, quantity, pattern } = toldBy(of);
+    const { forms, name, quantity, sign, pattern } = toldBy(of);
     if (name !== undefined) {
       if (!definitions.has(name) && forms) {
         definitions.set(name, {});
@@ -64,7 +64,7 @@ export function jsonSchemaOf(
       return { $ref: `#/$defs/${name}` };
     }
     if (forms) return either(forms(), path);
-    if (quantity) return { type: 'string', pattern: quantityPattern(quantity) };
+    if (quantity) return { type: 'string', pattern: quantityPattern(quantity, sign ?? signOf(of)) };
     if (pattern !== undefined) return { type: 'string', pattern };
     return narrowed(of, path);
   };
@@ -81,7 +81,9 @@ export function jsonSchemaOf(
     const later = rest.find(({ kind, type }) => kind === 'schema' && type !== 'custom');
     const begun =
       first.type === 'custom' && later ? convert(later, path) : first === of ? plain(of, path) : convert(first, path);
-    return Object.assign({}, begun, ...rest.map(bound));
+    const bounds = rest.map((action) => bound(action, begun.type));
+    const allOf = bounds.flatMap((one) => (one.allOf as JsonSchema[] | undefined) ?? []);
+    return Object.assign({}, begun, ...bounds, allOf.length > 0 && { allOf });
   };
 
   const plain = (of: Node, path: string): JsonSchema => {
@@ -106,6 +108,9 @@ export function jsonSchemaOf(
           propertyNames: convert(node(of.key), path),
           additionalProperties: convert(node(of.value), `${path}.*`),
         };
+      case 'nullable':
+        return { anyOf: [convert(node(of.wrapped), path), { type: 'null' }] };
+      case 'object':
       case 'object_with_rest':
         return objectOf(of, path);
       case 'exact_optional':
@@ -123,7 +128,7 @@ export function jsonSchemaOf(
   const objectOf = (of: Node, path: string): JsonSchema => {
     const entries = Object.entries(of.entries as Record<string, Node>);
     const optional = (entry: Node) => entry.type === 'exact_optional' || entry.type === 'optional';
-    const rest = node(of.rest);
+    const rest = of.rest === undefined ? null : node(of.rest);
     const properties = entries.map(([key, entry]) => {
       const below = `${path}.${key}`;
       return [key, described(below, convert(entry, below))] as const;
@@ -133,7 +138,7 @@ export function jsonSchemaOf(
       type: 'object',
       properties: Object.fromEntries(properties),
       ...(required.length > 0 && { required }),
-      additionalProperties: rest.type === 'custom' ? false : convert(rest, `${path}.*`),
+      ...(rest && { additionalProperties: rest.type === 'custom' ? false : convert(rest, `${path}.*`) }),
     };
   };
 
@@ -157,52 +162,57 @@ const suffixes = (path: string): string[] => {
   return keys.map((_, i) => keys.slice(i).join('.'));
 };
 
-/** What an action of a pipe says that JSON Schema can say too. */
-function bound({ type, requirement }: Node): JsonSchema {
-  switch (type) {
+/** What a bound on a length is called, by what is bounded. */
+const lengthOf = (type: unknown): string => (type === 'array' ? 'Items' : 'Length');
+
+/** What an action of a pipe says that JSON Schema can say too. @param type Of the value that it looks at. */
+function bound({ type: action, requirement, standing }: Node, type: unknown): JsonSchema {
+  if (standing) return { allOf: (standing as readonly Standing[]).map(rule) };
+  switch (action) {
     case 'min_value':
       return { minimum: requirement };
     case 'max_value':
       return { maximum: requirement };
-    case 'gt_value':
-      return { exclusiveMinimum: requirement };
     case 'integer':
       return { type: 'integer' };
     case 'non_empty':
-      return { minLength: 1 };
+      return { [`min${lengthOf(type)}`]: 1 };
     case 'min_length':
-      return { minItems: requirement };
+      return { [`min${lengthOf(type)}`]: requirement };
     case 'max_length':
-      return typeof requirement === 'number' ? { maxLength: requirement } : {};
+      return { [`max${lengthOf(type)}`]: requirement };
+    case 'min_entries':
+      return { minProperties: requirement };
     case 'regex':
+    case 'iso_timestamp':
       return { pattern: (requirement as RegExp).source };
     default:
       return {};
   }
 }
 
-const NUMBER = '[+-]?(\\d+\\.?\\d*|\\.\\d+)';
-const escaped = (text: string): string => text.replace(/[.*+?^${}()|[\]\\/]/g, '\\$&');
-const anyOf = (words: readonly string[]): string =>
-  `(${[...words]
-    .sort((a, b) => b.length - a.length)
-    .map(escaped)
-    .join('|')})`;
-const named = (dimension: string): string[] =>
-  [...units].flatMap(([name, unit]) => (unit.dimension === dimension ? [name] : []));
-/** Names as people write them: an area's may have a space, and so may fluid ounces. */
-const spaced = (names: readonly string[]): string =>
-  anyOf(names)
-    .replace(/\bsq(ft|yd|m)\b/g, 'sq ?$1')
-    .replace(/\bfloz\b/g, 'fl ?oz');
+/** Which keys have to stand. */
+function rule(standing: Standing): JsonSchema {
+  if ('needs' in standing) return { dependentRequired: { [standing.key]: [standing.needs] } };
+  const { of, least, most } = standing;
+  // The keys are named beside what is required, or strict validators take them for misspelt.
+  const having = (...keys: string[]) => ({
+    properties: Object.fromEntries(keys.map((key) => [key, true])),
+    required: keys,
+  });
+  if (least === 0) return { not: having(...of) };
+  return { [most === 1 ? 'oneOf' : 'anyOf']: of.map((key) => having(key)) };
+}
 
-/** A pattern for a quantity of one of some measures, from the table of units. */
-function quantityPattern(measures: readonly Measure[]): string {
-  const one = (measure: Measure): string => {
-    const ratio = /^(mass|volume) per area$/.exec(measure);
-    if (ratio) return `${spaced(named(ratio[1] as string))} ?/ ?(\\d+(\\.\\d+)? ?)?${spaced(named('area'))}`;
-    if (measure === 'density') return `${spaced(named('mass'))} ?/ ?${spaced(named('volume'))}`;
-    return spaced(named(measure));
-  };
-  return `^\\s*${NUMBER}\\s*(${measures.map(one).join('|')})\\s*$`;
+/** Which numbers the bounds of a quantity leave. */
+function signOf(schema: Node): Sign {
+  const lowest = (of: Node): [bound: number, taken: boolean][] =>
+    pipeOf(of).flatMap((part): [number, boolean][] => {
+      if (part.type === 'min_value') return [[part.requirement as number, true]];
+      if (part.type === 'gt_value') return [[part.requirement as number, false]];
+      return part === of ? [] : lowest(part);
+    });
+  const bounds = lowest(schema);
+  if (bounds.some(([bound, taken]) => bound > 0 || (bound === 0 && !taken))) return 'above 0';
+  return bounds.some(([bound]) => bound === 0) ? 'not negative' : 'any';
 }

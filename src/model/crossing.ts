@@ -4,6 +4,7 @@ import type { Days } from '../base/units.ts';
 import { map, maybe, monthDay, number, positive, quantity, source, word } from './fields.ts';
 import { GRASS_SEASONS } from './grass.ts';
 import { soilDepth } from './heat.ts';
+import { oneOf, standing } from './standing.ts';
 
 /** Which way a signal has to cross a threshold. */
 export type Direction = 'rises' | 'falls';
@@ -36,26 +37,28 @@ const crossingFields = <S extends v.GenericSchema<unknown, number>>(threshold: S
   source: maybe(source),
 });
 
-/** Turns `rises-to` or `falls-to` into a direction and a threshold; exactly one has to stand. */
-const directed = <T extends { risesTo?: number; fallsTo?: number }>() =>
-  v.rawTransform<T, Omit<T, 'risesTo' | 'fallsTo'> & { direction: Direction; threshold: number }>(
-    ({ dataset, addIssue, NEVER }) => {
-      const { risesTo, fallsTo, ...rest } = dataset.value;
-      if ((risesTo === undefined) === (fallsTo === undefined)) {
-        addIssue({ message: 'trigger-direction' });
-        return NEVER;
-      }
-      return {
-        ...rest,
-        direction: risesTo === undefined ? 'falls' : 'rises',
-        threshold: (risesTo ?? fallsTo) as number,
-      };
-    },
+interface Threshold {
+  readonly risesTo?: number;
+  readonly fallsTo?: number;
+}
+
+/** Exactly one direction has to stand. */
+const oneDirection = <T extends Threshold>() => standing<T>('trigger-direction', oneOf('rises-to', 'falls-to'));
+
+/** Turns `rises-to` or `falls-to` into a direction and a threshold. */
+const directed = <T extends Threshold>() =>
+  v.transform<T, Omit<T, keyof Threshold> & { direction: Direction; threshold: number }>(
+    ({ risesTo, fallsTo, ...rest }) => ({
+      ...rest,
+      direction: risesTo === undefined ? 'falls' : 'rises',
+      threshold: (risesTo ?? fallsTo) as number,
+    }),
   );
 
 /** Mean soil temperature at a depth. */
 export const soil = v.pipe(
   map({ depth: soilDepth, ...crossingFields(quantity('temperature')) }),
+  oneDirection(),
   directed(),
   v.transform((value) => ({ kind: 'soil' as const, ...value })),
 );
@@ -63,6 +66,7 @@ export const soil = v.pipe(
 /** A day's lowest, mean or highest air temperature. */
 export const air = v.pipe(
   map({ stat: maybe(word(['min', 'mean', 'max']), 'mean'), ...crossingFields(quantity('temperature')) }),
+  oneDirection(),
   directed(),
   v.transform((value) => ({ kind: 'air' as const, ...value })),
 );
@@ -70,6 +74,7 @@ export const air = v.pipe(
 /** Temperature growth potential of a kind of grass, 0 to 1. */
 export const growth = v.pipe(
   map({ grass: word(GRASS_SEASONS), ...crossingFields(number(0, 1)) }),
+  oneDirection(),
   directed(),
   v.transform((value) => ({ kind: 'growth' as const, ...value })),
 );
@@ -84,6 +89,7 @@ const hours = v.pipe(
 /** Hours with the sun above the horizon. */
 export const dayLength = v.pipe(
   map({ 'rises-to': maybe(hours), 'falls-to': maybe(hours), from: maybe(monthDay), source: maybe(source) }),
+  oneDirection(),
   directed(),
   v.transform((value) => ({ kind: 'day-length' as const, mean: 1, holds: 1, ...value })),
 );

@@ -6,11 +6,11 @@
 import * as v from 'valibot';
 import { type Day, type MonthDay, parseDay, parseMonthDay } from '../base/day.ts';
 import { expectedOf, type Measure, parseQuantity } from '../base/quantity.ts';
+import type { Sign } from '../base/quantity-pattern.ts';
+import { camel } from './standing.ts';
 
 type Camel<S> = S extends `${infer A}-${infer B}` ? `${A}${Capitalize<Camel<B>>}` : S;
 type CamelKeys<T> = { readonly [K in keyof T as Camel<K>]: T[K] };
-
-const camel = (key: string): string => key.replace(/-([a-z0-9])/g, (_, letter: string) => letter.toUpperCase());
 
 const isMap = (input: unknown): boolean => input !== null && typeof input === 'object' && !Array.isArray(input);
 
@@ -41,6 +41,7 @@ export interface Told {
   readonly forms?: () => readonly v.GenericSchema[];
   readonly name?: string;
   readonly quantity?: readonly Measure[];
+  readonly sign?: Sign;
   readonly pattern?: string;
 }
 const told = <T>(about: Told) => v.metadata<T, Record<string, unknown>>({ ...about });
@@ -196,7 +197,7 @@ export interface Amount {
 /** An amount on each square metre, by weight or by volume, in SI. */
 export type Rate = Amount;
 
-const either = (mass: Measure, volume: Measure, takes: (value: number) => boolean, bound: string) =>
+const either = (mass: Measure, volume: Measure, takes: (value: number) => boolean, sign: Sign) =>
   v.pipe(
     v.string(`wrong-type:${expectedOf(mass)}`),
     v.rawTransform<string, Amount>(({ dataset, addIssue, NEVER }) => {
@@ -204,11 +205,11 @@ const either = (mass: Measure, volume: Measure, takes: (value: number) => boolea
       if ('value' in byMass && takes(byMass.value)) return { by: 'mass', value: byMass.value };
       const byVolume = parseQuantity(dataset.value, volume);
       if ('value' in byVolume && takes(byVolume.value)) return { by: 'volume', value: byVolume.value };
-      if ('value' in byMass || 'value' in byVolume) addIssue({ message: `out-of-range:${expectedOf(mass)}, ${bound}` });
+      if ('value' in byMass || 'value' in byVolume) addIssue({ message: `out-of-range:${expectedOf(mass)}, ${sign}` });
       else addIssue({ message: `quantity:${JSON.stringify(byMass)}`, expected: expectedOf(mass) });
       return NEVER;
     }),
-    told({ quantity: [mass, volume] }),
+    told({ quantity: [mass, volume], sign }),
   );
 
 /** A rate of product by weight or by volume. */

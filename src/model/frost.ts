@@ -1,6 +1,7 @@
 import * as v from 'valibot';
 import type { Celsius, Days } from '../base/units.ts';
 import { map, maybe, quantity, source, wait } from './fields.ts';
+import { atMostOneOf, oneOf, standing } from './standing.ts';
 
 /** The first or last frost of past years at a chance, and how far from it the day lies. */
 export interface FrostRule {
@@ -28,12 +29,8 @@ export const frost = v.pipe(
     after: maybe(wait),
     source: maybe(source),
   }),
-  v.rawTransform(({ dataset, addIssue, NEVER }) => {
-    const { first, last, before, after, ...rest } = dataset.value;
-    if ((first === undefined) === (last === undefined) || (before !== undefined && after !== undefined)) {
-      addIssue({ message: 'trigger-frost' });
-      return NEVER;
-    }
+  standing('trigger-frost', oneOf('first', 'last'), atMostOneOf('before', 'after')),
+  v.transform(({ first, last, before, after, ...rest }) => {
     const which = first === undefined ? ('last' as const) : ('first' as const);
     const threshold = (first ?? last) as Celsius;
     return { kind: 'frost' as const, ...rest, which, threshold, shift: (after ?? 0) - (before ?? 0) };

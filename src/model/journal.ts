@@ -16,6 +16,7 @@ import {
   word,
 } from './fields.ts';
 import { WORKS } from './program.ts';
+import { needs, someOf, standing } from './standing.ts';
 
 /** What an entry is named by in another: its id, or its day and its step or kind of work. */
 const reference = v.pipe(
@@ -75,14 +76,11 @@ export const EntrySchema = v.pipe(
     /** With `corrects`: takes that entry away and puts nothing in its place. */
     undo: maybe(v.literal(true, 'wrong-type:undo: true')),
   }),
-  v.check(
-    ({ step, work, product, undo }) => Boolean(step ?? work ?? product ?? undo),
+  standing(
     'wrong-type:an entry that says what was done: "step", "work" or "product"',
+    someOf('step', 'work', 'product', 'undo'),
   ),
-  v.check(
-    ({ undo, corrects }) => !undo || corrects !== undefined,
-    'wrong-type:"corrects" beside "undo": the entry to take away',
-  ),
+  standing('wrong-type:"corrects" beside "undo": the entry to take away', needs('undo', 'corrects')),
   v.check((entry) => agrees(entry), 'wrong-type:"used" to be "loaded" less "left", in one measure'),
   v.transform((entry) => {
     const used = usedOf(entry);

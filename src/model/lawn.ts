@@ -162,10 +162,7 @@ export const LawnSchema = map({
   ),
   facts: maybe(byId(v.boolean())),
   turf: maybe(TurfSchema),
-  areas: v.pipe(
-    byId(AreaSchema),
-    v.check((areas) => Object.keys(areas).length > 0, 'wrong-type:a map with at least one area'),
-  ),
+  areas: v.pipe(byId(AreaSchema), v.minEntries(1, 'wrong-type:a map with at least one area')),
   equipment: maybe(map({ spreader: maybe(spreader) })),
   working: maybe(
     map({

@@ -1,5 +1,6 @@
 import * as v from 'valibot';
 import { choosing, id, map, maybe, monthDay, positive, quantity, text, word } from './fields.ts';
+import { someOf, standing } from './standing.ts';
 
 /** What a place limits. `quick-N` is nitrogen that is not slow-release. */
 export const LIMITED = ['N', 'quick-N', 'P2O5', 'K2O'] as const;
@@ -16,7 +17,7 @@ const limit = v.pipe(
     single: maybe(positive('mass per area')),
     ...period,
   }),
-  v.check(({ yearly, single }) => yearly !== undefined || single !== undefined, 'local-rule'),
+  standing('local-rule', someOf('yearly', 'single')),
 );
 
 const share = v.pipe(

@@ -2,6 +2,7 @@ import * as v from 'valibot';
 import { crossingEdges, type Point, polygonArea } from '../base/geometry.ts';
 import { factorOf, type Metres, type SquareMetres } from '../base/units.ts';
 import { choosing, keysOf, map, maybe, positive, quantity, word } from './fields.ts';
+import { oneOf, standing } from './standing.ts';
 
 /** A measured shape, in metres. */
 export type Shape =
@@ -48,13 +49,8 @@ const triangle = choosing(
 
 const circle = v.pipe(
   map({ radius: maybe(above0), diameter: maybe(above0) }),
-  v.rawTransform<{ radius?: Metres; diameter?: Metres }, Shape>(({ dataset, addIssue, NEVER }) => {
-    const { radius, diameter } = dataset.value;
-    if ((radius === undefined) !== (diameter === undefined))
-      return { kind: 'circle', radius: radius ?? (diameter as number) / 2 };
-    addIssue({ message: 'missing-key:radius' });
-    return NEVER;
-  }),
+  standing('missing-key:radius', oneOf('radius', 'diameter')),
+  v.transform(({ radius, diameter }): Shape => ({ kind: 'circle', radius: radius ?? (diameter as number) / 2 })),
 );
 
 const coordinate = v.pipe(
@@ -72,9 +68,10 @@ const onOneLine = ([first, ...others]: readonly Point[]): boolean =>
 /** Corners in the unit that stands beside them under `in`. */
 const corners = v.pipe(
   v.array(v.strictTuple([coordinate, coordinate])),
+  v.minLength(3, 'area-corners'),
   v.maxLength(MOST_CORNERS, `out-of-range:at most ${MOST_CORNERS} corners`),
   v.rawCheck<[number, number][]>(({ dataset, addIssue }) => {
-    if (!dataset.typed || dataset.value.length > MOST_CORNERS) return;
+    if (!dataset.typed || dataset.value.length < 3 || dataset.value.length > MOST_CORNERS) return;
     const crossing = crossingEdges(dataset.value);
     if (onOneLine(dataset.value)) addIssue({ message: 'area-corners' });
     else if (crossing) addIssue({ message: `area-crossing:${crossing.first}:${crossing.second}` });

@@ -6,6 +6,7 @@ import { choosing, id, keysOf, map, maybe, monthDay, source, wait } from './fiel
 import { type FrostRule, frost } from './frost.ts';
 import type { GrassSeason } from './grass.ts';
 import { type HeatRule, heat, heatFields } from './heat.ts';
+import { oneOf, standing } from './standing.ts';
 
 /** A rule that gives a day, or none, in one run of weather. */
 export type Trigger = { readonly source?: string } & (
@@ -51,17 +52,12 @@ const after = v.pipe(
     otherwise: maybe(inner),
     source: maybe(source),
   }),
-  v.rawTransform(({ dataset, addIssue, NEVER }) => {
-    const { opening, degreeDays, ...rest } = dataset.value;
-    if (
-      (rest.step === undefined) === (opening === undefined) ||
-      (rest.wait === undefined) === (degreeDays === undefined)
-    ) {
-      addIssue({ message: 'trigger-after' });
-      return NEVER;
-    }
-    return { kind: 'after' as const, ...rest, ...(degreeDays && { heat: degreeDays }) };
-  }),
+  standing('trigger-after', oneOf('step', 'opening'), oneOf('wait', 'degree-days')),
+  v.transform(({ opening: _, degreeDays, ...rest }) => ({
+    kind: 'after' as const,
+    ...rest,
+    ...(degreeDays && { heat: degreeDays }),
+  })),
 );
 
 const several = <K extends 'any-of' | 'all-of'>(kind: K) =>

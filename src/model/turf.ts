@@ -1,6 +1,7 @@
 import * as v from 'valibot';
 import type { Day } from '../base/day.ts';
 import { day, map, maybe, whole, word } from './fields.ts';
+import { atMostOneOf, standing } from './standing.ts';
 
 /** Why grass stands still: too little water, or too much heat. */
 export const DORMANCIES = ['drought', 'heat'] as const;
@@ -17,5 +18,5 @@ export interface Turf {
 
 export const TurfSchema: v.GenericSchema<unknown, Turf> = v.pipe(
   map({ seeded: maybe(day), sodded: maybe(day), mowings: maybe(whole(0, 1000)), dormant: maybe(word(DORMANCIES)) }),
-  v.check(({ seeded, sodded }) => seeded === undefined || sodded === undefined, 'turf-both'),
+  standing('turf-both', atMostOneOf('seeded', 'sodded')),
 );
