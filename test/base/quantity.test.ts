@@ -72,6 +72,8 @@ describe('parseQuantity', () => {
   test.each([
     ['sq ft with a space', '5 sq ft', 'area', '5 sqft'],
     ['fl oz with a space', '5 fl oz', 'volume', '5 floz'],
+    ['sq ft with its only space inside', '4200sq ft', 'area', '4200 sqft'],
+    ['fl oz with its only space inside', '5fl oz', 'volume', '5 floz'],
     ['fl oz on an area', '5 fl oz/1000 sq ft', 'volume per area', '5 floz/1000 sqft'],
     ['spaces around the stroke', '5 lb / 1000 sqft', 'mass per area', '5 lb/1000sqft'],
     ['spaces around it all', '  5 lb  ', 'mass', '5 lb'],
