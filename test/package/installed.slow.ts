@@ -51,15 +51,19 @@ describe('the tarball', () => {
         'src/require-node.cjs',
         'programs/tall-fescue-transition.yaml',
         'programs/demo/lawn.yaml',
+        'programs/schema/lawn.json',
+        'programs/schema/program.json',
         'programs/demo/weather.csv',
         'LICENSE',
         'README.md',
       ]),
     ));
   test('holds no test, no TypeScript source and nothing that plans leave', () =>
-    expect(packed.filter((name) => /^test|^src\/.*\.ts$|\.ledger\.json$|\.part$|^out\/(?!lib\/)/.test(name))).toEqual(
-      [],
-    ));
+    expect(
+      packed.filter((name) =>
+        /^test|^src\/.*\.ts$|^programs\/schema\/.*\.ts$|\.ledger\.json$|\.part$|^out\/(?!lib\/)/.test(name),
+      ),
+    ).toEqual([]));
   test('holds nothing of an earlier build', () => expect(packed).not.toContain('out/lib/no-longer-there.js'));
 });
 
