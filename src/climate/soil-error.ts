@@ -41,7 +41,16 @@ export interface ErrorRun {
  *
  * @param count How many; an odd one has no mirror image.
  */
-export function balancedRuns(count: number): ErrorRun[] {
+export function balancedRuns(count: number): readonly ErrorRun[] {
+  const known = balanced.get(count) ?? balance(count);
+  balanced.set(count, known);
+  return known;
+}
+
+/** They depend on their number alone. */
+const balanced = new Map<number, readonly ErrorRun[]>();
+
+function balance(count: number): ErrorRun[] {
   const pairs = Math.ceil(count / 2);
   // A stride without a common divisor takes every pair once, and parts neighbours.
   const stride = [7, 11, 13, 1].find((one) => pairs % one !== 0) ?? 1;

@@ -71,25 +71,26 @@ export function climateOf(input: ClimateInput): {
   };
   const runs = balancedRuns(backs.length);
   const traces = backs.map((back, i) => joined(back, String(yearOf(next - back)), runs[i] ?? null));
-  const pasts = new Map<Day, readonly Trace[]>();
-  const past = (seasonStart: Day, seasonEnd: Day) => {
+  const wholeYears = (seasonStart: Day, seasonEnd: Day): Trace[] => {
     const found = yearsBack(seasonStart)
       .filter((back) => usable(seasonStart - back, seasonEnd - back))
       .slice(0, MOST_YEARS);
     const errors = balancedRuns(found.length);
-    const made =
-      pasts.get(seasonStart) ??
-      found.map((back, i) =>
-        traceFrom(ground, {
-          label: String(yearOf(seasonStart - back)),
-          from: seasonStart - LEAD,
-          to: input.to + 1,
-          moved: back,
-          back,
-          ahead: null,
-          error: errors[i] ?? null,
-        }),
-      );
+    return found.map((back, i) =>
+      traceFrom(ground, {
+        label: String(yearOf(seasonStart - back)),
+        from: seasonStart - LEAD,
+        to: input.to + 1,
+        moved: back,
+        back,
+        ahead: null,
+        error: errors[i] ?? null,
+      }),
+    );
+  };
+  const pasts = new Map<Day, readonly Trace[]>();
+  const past = (seasonStart: Day, seasonEnd: Day) => {
+    const made = pasts.get(seasonStart) ?? wholeYears(seasonStart, seasonEnd);
     pasts.set(seasonStart, made);
     return made;
   };

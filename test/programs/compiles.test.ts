@@ -12,6 +12,7 @@ import { fromPrograms, PROGRAMS, planProgram } from './plan-program.ts';
 const NO_WINTER =
   'in the mildest winters the soil never cools to 50 °F, so spring has no day on which it warms to that';
 const NO_FROST = 'it waits for the usual first frost, which mild coasts and deserts lack';
+const COOL_COAST = 'at the coolest coasts the first feed comes so late that the next ones would fall into autumn';
 /** Steps that get no window in some place, by program and step, each with the reason. Empty rows are taken out. */
 const WITHOUT: Readonly<Record<string, string>> = {
   'bahiagrass.yaml: autumn-potash': NO_FROST,
@@ -21,6 +22,9 @@ const WITHOUT: Readonly<Record<string, string>> = {
   'fine-fescue-low-input.yaml: summer-annual-barrier': NO_WINTER,
   'perennial-ryegrass-maritime.yaml: summer-annual-barrier': NO_WINTER,
   'zoysiagrass.yaml: autumn-potash': NO_FROST,
+  'kentucky-bluegrass-cool-humid.yaml: autumn-feed-2': 'at Anchorage winter comes before its wait is over',
+  'st-augustinegrass.yaml: summer-feed': COOL_COAST,
+  'st-augustinegrass.yaml: late-summer-feed': COOL_COAST,
 };
 
 /** A window counts where it comes in at least half of the years. */

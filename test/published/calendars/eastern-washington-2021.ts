@@ -16,7 +16,5 @@ export const calendar: PublishedCalendar = {
   explained: {
     'About 1 May: not in the program': 'three feeds, as in Colorado; the last of autumn carries the green-up',
     'late-spring-feed: day': 'one feed stands for 1 May and 15 June, and lies between them',
-    'autumn-feed-2: day':
-      'by the soil, from 50 °F on, since Colorado begins early in October; the printed days are in the window',
   },
 };

@@ -15,6 +15,5 @@ export const calendar: PublishedCalendar = {
   explained: {
     'spring-feed: day':
       'by the soil, as in Georgia, and the nearest reference climate is warmer than Great Bend in spring; Kansas waits for June',
-    'summer-feed: day': 'seven weeks after the first, so early with it',
   },
 };

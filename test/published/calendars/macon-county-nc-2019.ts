@@ -16,7 +16,7 @@ export const calendar: PublishedCalendar = {
   other: [{ name: 'Pre-emergent', step: 'summer-annual-barrier', days: ['02-20', '03-15'] }],
   yearly: [2.5, 3.0],
   explained: {
-    'autumn-feed-1: day':
+    'autumn-feed-1: window':
       'the program waits until the soil is down to 75 °F; other counties of the state say mid-September',
     'autumn-feed-1: rate':
       'at most 0.9 lb at a time, so that the program stays inside the rules of Maryland and New Jersey',

@@ -18,9 +18,6 @@ export const calendar: PublishedCalendar = {
     { name: 'ryegrass', step: 'winter-ryegrass', days: months(10) },
   ],
   explained: {
-    'spring-feed: day':
-      'without ryegrass it is green in early April; the caution in the program tells desert lawns to wait',
-    'summer-feed: day': 'six weeks after the first',
     'summer-annual-barrier: day':
       'the reference climate has 50 °F at 2 in all winter; the program’s best day is Arkansas’s 20 February',
     'late-summer-feed: rate': 'three feeds of 1.0 lb instead of five or six smaller ones',
