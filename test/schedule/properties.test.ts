@@ -234,7 +234,7 @@ function insideLimits(one: Lawn, season: Season): void {
   }
 }
 
-const RUNS = { numRuns: 60, seed: 27 };
+const RUNS = { numRuns: 30, seed: 27 };
 
 describe('random programs, lawns and weather', () => {
   test('days are allowed, work is kept apart, amounts stay inside every limit', () =>
@@ -258,7 +258,7 @@ describe('random programs, lawns and weather', () => {
           first.season.applications.map(({ date }) => date),
         );
       }),
-      { ...RUNS, numRuns: 20 },
+      { ...RUNS, numRuns: 10 },
     ));
   test('more observed weather never changes what was done', () =>
     fc.assert(
@@ -274,6 +274,6 @@ describe('random programs, lawns and weather', () => {
         expect(done(then)).toEqual(done(now));
         expect(limits(then)).toEqual(limits(now));
       }),
-      { ...RUNS, numRuns: 20 },
+      { ...RUNS, numRuns: 10 },
     ));
 });
