@@ -28,7 +28,10 @@ export interface Trial {
 }
 
 /** The season of a program on 1000 ft² at a place, planned on the fifth day of 2027, or of the season that the south begins in 2026. */
-export function planProgram({ program, grass, latitude, longitude, elevationM, facts = {}, pH }: Trial): Compiled {
+export function planProgram(
+  { program, grass, latitude, longitude, elevationM, facts = {}, pH }: Trial,
+  lookup = fromPrograms,
+): Compiled {
   const elevation = elevationM === undefined ? '' : `, elevation: ${elevationM} m`;
   const text = `kind: lawn
 version: 1
@@ -42,7 +45,7 @@ facts: ${JSON.stringify(facts)}
 ${pH === undefined ? '' : `soil: { tests: [{ date: 2026-09-01, pH: ${pH}, phosphorus: low, potassium: low }] }\n`}`;
   return compile({
     lawn: { name: 'trial-lawn.yaml', text },
-    lookup: fromPrograms,
+    lookup,
     asOf: latitude < 0 ? civil(2026, 7, 5) : civil(2027, 1, 5),
     ledger: null,
     revisedAt: '2027-01-05T06:00:00Z',

@@ -5,7 +5,7 @@
  */
 import { describe, expect, test } from 'vitest';
 import type { Application } from '../../src/model/season.ts';
-import { LB_PER_1000_SQFT } from '../published/one-step-plan.ts';
+import { LB_PER_1000_SQFT } from '../published/pounds.ts';
 import { planProgram } from './plan-program.ts';
 
 const PLACES = {

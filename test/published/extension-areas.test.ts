@@ -7,7 +7,8 @@
 import { describe, expect, test } from 'vitest';
 import { parse } from 'yaml';
 import { areaOf } from '../../src/index.ts';
-import { planOneStep, SQFT } from './one-step-plan.ts';
+import { planOneStep } from './one-step-plan.ts';
+import { SQFT } from './pounds.ts';
 
 interface Example {
   readonly name: string;

@@ -7,7 +7,8 @@
  */
 import { describe, expect, test } from 'vitest';
 import { productAmount } from '../../src/index.ts';
-import { LB, LB_PER_1000_SQFT, planOneStep, SQFT } from './one-step-plan.ts';
+import { planOneStep } from './one-step-plan.ts';
+import { LB, LB_PER_1000_SQFT, SQFT } from './pounds.ts';
 
 interface Example {
   readonly source: string;

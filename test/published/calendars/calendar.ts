@@ -14,8 +14,8 @@
  *     year: nitrogen       the season's planned nitrogen is not within the printed range
  */
 import type { Application, Season } from '../../../src/model/season.ts';
-import { planProgram } from '../../programs/plan-program.ts';
-import { LB_PER_1000_SQFT } from '../one-step-plan.ts';
+import { fromPrograms, planProgram } from '../../programs/plan-program.ts';
+import { LB_PER_1000_SQFT } from '../pounds.ts';
 
 /** Printed days of a year, `MM-DD` both, the first and the last; past the new year where the last is the earlier. */
 export type Printed = readonly [from: string, to: string];
@@ -59,9 +59,12 @@ export interface PublishedCalendar {
 /** Differences in nitrogen below this are rounding [lb/1000 ft²]. */
 const ROUNDING = 0.005;
 
-/** The differences between a published calendar and the program, each with what was found. */
-export function differences(calendar: PublishedCalendar): ReadonlyMap<string, string> {
-  const { season, problems } = planProgram({ ...calendar, ...calendar.place });
+/**
+ * The differences between a published calendar and the program, each with what was found.
+ * @param lookup Finds the program and what it extends.
+ */
+export function differences(calendar: PublishedCalendar, lookup = fromPrograms): ReadonlyMap<string, string> {
+  const { season, problems } = planProgram({ ...calendar, ...calendar.place }, lookup);
   if (!season) throw new Error(problems.map(({ message }) => message).join('\n'));
   const found = new Map<string, string>();
   const planned = season.applications.filter((one) => one.season === season.season.year && one.status !== 'dropped');
