@@ -2,8 +2,10 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import path from 'node:path';
 import { describe, expect, test } from 'vitest';
+import { parse } from 'yaml';
 import { programText, root } from '../kit.ts';
-import { type Cited, citedFaults } from './cited.ts';
+import { type Cited, citedFaults, type Figure, figuresOf, isUsual, whyUnpublished } from './cited.ts';
+import { COMMON_PRACTICE } from './common-practice.ts';
 import { PROGRAMS } from './plan-program.ts';
 
 const text = (name: string) => readFileSync(path.join(PROGRAMS, `${name}.yaml`), 'utf8');
@@ -22,13 +24,33 @@ test.each(names)('%s agrees with the publications', async (name) => {
   expect(citedFaults(text(name), cited, `${name}.yaml`)).toEqual([]);
 });
 
+test('what is called usual is usual somewhere', async () => {
+  const unpublished = await Promise.all(
+    names.map(async (name) => {
+      const { cited } = (await import(/* @vite-ignore */ `./cited/${name}.ts`)) as { cited: Cited };
+      return figuresOf(parse(text(name))).filter(({ at }) => whyUnpublished(cited, at) !== null);
+    }),
+  );
+  const answers = (figure: Figure) => COMMON_PRACTICE.find(({ at }) => at.test(figure.at));
+  const idle = COMMON_PRACTICE.flatMap((practice) => {
+    const figures = unpublished.flat().filter((figure) => answers(figure) === practice);
+    return practice.usual
+      .filter((usual) => !figures.some(({ value }) => isUsual(value, usual)))
+      .map((usual) => `${practice.at} ${usual}`);
+  });
+  expect(idle).toEqual([]);
+});
+
 describe('What is wrong', () => {
-  const program = programText(`  - id: feed
+  const program = programText(
+    `  - id: feed
     name: Feed
     work: spread
     window: { opens: { date: 05-01, source: book } }
     apply: { nutrient: { N: 0.5 lb/1000 sqft }, source: common-practice }
-`);
+`,
+    'sources: { book: A book }\n',
+  );
   const opens = ['feed', 'window.opens.date', '05-01', 'book', 'early May'] as const;
   const rate = ['feed', 'apply.nutrient.N', 'half of the usual pound'] as const;
   const faults = (cited: Partial<Cited>) =>
@@ -63,6 +85,22 @@ describe('What is wrong', () => {
       [],
       ['feed.window.opens.date'],
     ]);
+  });
+  test('is a range from a source that the program does not tell of', () =>
+    expect(
+      faults({
+        within: [['feed', 'apply.nutrient.N', ['0.4 lb/1000 sqft', '1 lb/1000 sqft'], 'other', 'so much']],
+        unpublished: [],
+      }),
+    ).toEqual(['feed.apply.nutrient.N']));
+  test('is an unpublished figure unlike what is usual, and not one that is', () => {
+    const spaced = (weeks: number) =>
+      citedFaults(`${program}nitrogen: { spacing: ${weeks} weeks, source: common-practice }\n`, {
+        figures: [opens],
+        unpublished: [rate, ['nitrogen', 'spacing', 'monthly']],
+      });
+    expect(spaced(4)).toEqual([]);
+    expect(spaced(5)).toHaveLength(1);
   });
   test('is not the same rate in another unit', () =>
     expect(

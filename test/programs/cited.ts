@@ -6,7 +6,7 @@ import { parse } from 'yaml';
 import { type Measure, parseQuantity } from '../../src/base/quantity.ts';
 import { withExtended } from '../../src/read/extends.ts';
 import { openYaml } from '../../src/read/validate.ts';
-import { COMMON_PRACTICE } from './common-practice.ts';
+import { COMMON_PRACTICE, type CommonPractice } from './common-practice.ts';
 import { fromPrograms } from './plan-program.ts';
 
 /** A figure as the publication has it; of a range the program's value is one end. */
@@ -17,7 +17,12 @@ type Steps = string | readonly string[];
 export interface Cited {
   /** Step, path inside it (list entries by number), the published value, the key of the source, what it says there. */
   readonly figures: readonly (readonly [step: Steps, path: string, is: Is, source: string, says: string])[];
-  /** Figures that lie inside a published range: step, path, the range, the source that prints it, what it says there. */
+  /**
+   * Figures that lie inside a published range: step, path, the range, the source that prints it (one that the program tells
+   * of), what it says there. The range is the publication's and never made round the figure. Of a month, "early" is 1 to 10,
+   * "mid" 11 to 20, "late" 21 to the end; a depth in whole centimetres lies within a tenth of an inch of the printed inches.
+   * A wait between two printed times is the least and the most that they leave.
+   */
   readonly within?: readonly (readonly [
     step: Steps,
     path: string | readonly string[],
@@ -25,7 +30,7 @@ export interface Cited {
     source: string,
     says: string,
   ])[];
-  /** Figures without a publication, each with why this value. */
+  /** Figures without a publication, each with why this value; held against `common-practice.ts` where that has a line. */
   readonly unpublished: readonly (readonly [step: Steps, path: string | readonly string[], why: string])[];
 }
 
@@ -66,7 +71,9 @@ export function figuresOf(data: unknown): Figure[] {
  * takes over from one that it extends need not be listed again.
  */
 export function citedFaults(text: string, cited: Cited, name = 'program.yaml'): string[] {
-  const whole = figuresOf(withExtended(openYaml(text, name, 'program'), fromPrograms).data);
+  const { data } = withExtended(openYaml(text, name, 'program'), fromPrograms);
+  const whole = figuresOf(data);
+  const sources = new Set(Object.keys((data as { sources?: Readonly<Record<string, string>> }).sources ?? {}));
   const byPlace = new Map(whole.map((figure) => [figure.at, figure]));
   const faults: string[] = [];
   const listed = new Map<string, number>();
@@ -89,29 +96,35 @@ export function citedFaults(text: string, cited: Cited, name = 'program.yaml'): 
       for (const path of list(paths)) {
         const figure = lookUp(step, path);
         if (figure && !lies(figure.value, from, to)) faults.push(`${figure.at}: ${figure.value}, not ${from} to ${to}`);
-        if (figure && `${source}${says}`.trim() === '') faults.push(`${figure.at}: nothing said`);
+        if (figure && says.trim() === '') faults.push(`${figure.at}: nothing said`);
+        if (figure && !sources.has(source)) faults.push(`${figure.at}: the program does not tell of ${source}`);
       }
   for (const [steps, paths, why] of cited.unpublished)
     for (const step of list(steps))
       for (const path of list(paths)) {
         const figure = lookUp(step, path);
         if (figure && why.trim() === '') faults.push(`${figure.at}: no why`);
-        const usual = figure && COMMON_PRACTICE.find(({ at }) => at.test(figure.at));
-        if (figure && usual && !usual.values.some((value) => same(figure.value, value)))
-          faults.push(`${figure.at}: ${figure.value}, not the usual ${usual.values.join(' or ')}`);
+        const practice = figure && COMMON_PRACTICE.find(({ at }) => at.test(figure.at));
+        if (figure && practice && !practice.usual.some((usual) => isUsual(figure.value, usual)))
+          faults.push(`${figure.at}: ${figure.value}, not the usual ${practice.usual.join(' or ')}`);
       }
   for (const { at } of figuresOf(parse(text))) if (!listed.has(at)) faults.push(`${at}: listed nowhere`);
   for (const [at, times] of listed) if (times > 1) faults.push(`${at}: listed ${times} times`);
   return faults;
 }
 
-/** Why nobody published a figure, as the file says; null for one that it says nothing of. */
-export function reasonOf({ unpublished }: Cited, at: string): string | null {
-  const found = unpublished.find(([steps, paths]) =>
-    list(steps).some((step) => list(paths).some((inner) => `${step}.${inner}` === at)),
-  );
-  return found?.[2] ?? null;
+/** Why nobody published a figure, as the file says; null for one that is published, or that it says nothing of. */
+export const whyUnpublished = ({ unpublished }: Cited, at: string): string | null =>
+  unpublished.find(([steps, paths]) => isAmong(at, steps, paths))?.[2] ?? null;
+
+/** The published range in which a figure lies, in words; null for one that has none. */
+export function rangeOf({ within = [] }: Cited, at: string): string | null {
+  const found = within.find(([steps, paths]) => isAmong(at, steps, paths));
+  return found ? `${found[2].join(' to ')} (${found[3]}: ${found[4]})` : null;
 }
+
+const isAmong = (at: string, steps: Steps, paths: Steps): boolean =>
+  list(steps).some((step) => list(paths).some((inner) => `${step}.${inner}` === at));
 
 const list = (one: string | readonly string[]): readonly string[] => (typeof one === 'string' ? [one] : one);
 const ends = (is: Is): readonly (string | number)[] => (typeof is === 'object' ? is : [is]);
@@ -126,6 +139,10 @@ const MEASURES: readonly Measure[] = [
   'mass per area',
   'volume per area',
 ];
+
+/** Whether a figure is a usual value, or lies in a usual range. */
+export const isUsual = (value: string | number, usual: CommonPractice['usual'][number]): boolean =>
+  typeof usual === 'object' ? lies(value, usual[0], usual[1]) : same(value, usual);
 
 /** Whether a figure lies in a range, its ends included; a range of month-days may go across New Year. */
 function lies(value: string | number, from: string | number, to: string | number): boolean {
