@@ -64,6 +64,22 @@ export const cited: Cited = {
       ['summer-annual-barrier', 'if-missed.until', '2 in', 'wisc'],
     ]),
   ],
+  within: [
+    [
+      'summer-annual-barrier',
+      'window.best.after.wait',
+      ['0 d', '14 d'],
+      'uf-enh73',
+      '1 February in the south, 15 February in the center',
+    ],
+    [
+      'seed-thin-turf',
+      ['window.opens.not-before', 'window.closes.date'],
+      ['03-01', '09-10'],
+      'bahia-seed',
+      'March through early September',
+    ],
+  ],
   unpublished: [
     ...weatherUnpublished(weather),
     ...soilUnpublished.filter(([step]) => step !== 'lime'),
@@ -74,7 +90,6 @@ export const cited: Cited = {
       'the publication gives a threshold without its persistence; 5 days and 3 days keep single warm days out',
     ],
     ['summer-annual-barrier', ['window.opens.soil.from', 'if-missed.until.soil.from'], 'the rise after midwinter'],
-    ['summer-annual-barrier', 'window.best.after.wait', 'towards the 15 February of uf-enh73 in the center'],
     persistence('summer-annual-barrier', 'window.closes', 'holds', 'from'),
     persistence('spring-feed', 'window.opens', 'holds', 'from'),
     ['spring-feed', ['window.best.after.wait', 'window.closes.after.wait'], 'two mowings from green-up, and a month'],
@@ -82,11 +97,7 @@ export const cited: Cited = {
     persistenceAndDepth('mowing-height', 'window.opens', 'from'),
     ['mowing-height', 'window.closes.after.wait', 'long enough for any weekend'],
     persistenceAndDepth('seed-thin-turf', 'window.opens', 'from'),
-    [
-      'seed-thin-turf',
-      ['window.opens.not-before', 'window.best.after.wait', 'window.closes.date'],
-      'spring or early summer, best with the rains (uf-pinellas)',
-    ],
+    ['seed-thin-turf', ['window.best.after.wait'], 'early summer, best with the rains (uf-pinellas)'],
     ['summer-broadleaf', 'window.best.after.wait', 'a weekend or so'],
     ['summer-water', ['window.opens.date', 'window.closes.date'], 'before the heat'],
     ['late-summer-feed', ['window.opens.date', 'window.best.after.wait'], 'late summer (uf-enh73)'],
