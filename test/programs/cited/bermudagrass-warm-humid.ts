@@ -56,6 +56,17 @@ export const cited: Cited = {
       ['summer-annual-barrier', 'window.opens', '2 in', 'az-spring'],
     ]),
   ],
+  within: [
+    [
+      'summer-feed',
+      'window.closes.date',
+      ['06-01', '07-18'],
+      'kstate-feed',
+      'from June to four weeks before the last, which is not after 15 August',
+    ],
+    ['winter-annual-barrier', 'window.opens.date', ['09-01', '09-07'], 'uga-labor-day', 'Labor Day'],
+    ['winter-ryegrass', 'window.opens.not-after', ['10-01', '10-31'], 'az-overseed', 'ryegrass in October'],
+  ],
   unpublished: [
     [
       'winter-broadleaf',
@@ -75,13 +86,11 @@ export const cited: Cited = {
     ['spring-feed', ['window.best.after.wait', 'window.closes.after.wait'], 'two mowings from green-up, and a month'],
     persistence('seed-thin-turf', 'window.opens', 'holds', 'from'),
     ['seed-thin-turf', 'window.best.after.wait', 'a weekend or so'],
-    ['summer-feed', 'window.closes.date', 'four weeks and a weekend before the last feed closes'],
     [
       'late-summer-feed',
       ['window.closes.frost.first', 'window.closes.frost.chance'],
       'the average first frost, taken as the middle day of the first 32 F',
     ],
-    ['winter-annual-barrier', 'window.opens.date', 'Labor Day (uga-labor-day) is 1 to 7 September'],
     ['winter-annual-barrier', 'window.best.air.mean', 'single cool nights do not count'],
     [
       'winter-annual-barrier',
@@ -95,7 +104,6 @@ export const cited: Cited = {
       'common practice: no heavy rain within a day',
     ],
     ['winter-ryegrass', ['window.opens.air.mean', 'window.opens.air.from'], 'a week of days'],
-    ['winter-ryegrass', 'window.opens.not-after', 'early enough to come up in October'],
     ['winter-ryegrass', 'window.best.after.wait', 'a weekend or so'],
   ],
 };
