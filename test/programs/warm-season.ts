@@ -2,6 +2,7 @@
 import type { Cited } from './cited.ts';
 
 type Figures = Cited['figures'];
+type Within = NonNullable<Cited['within']>;
 type Unpublished = Cited['unpublished'];
 
 /** Wind, air and rain for granules and sprays; `barriers` and `grubs` are granules that have limits of the air as well. */
@@ -42,8 +43,11 @@ export const grubFigures: Figures = [
   ['grub-preventer', 'water-in.depth', ['0.5 in', '1 in'], 'uky-grubs', '1/2-1 in at once'],
 ];
 
+export const grubWithin: Within = [
+  ['grub-preventer', 'window.best.date', ['07-01', '07-20'], 'uky-grubs', 'early to mid July'],
+];
+
 export const grubUnpublished: Unpublished = [
-  ['grub-preventer', 'window.best.date', 'within the early to mid July of uky-grubs'],
   ['grub-preventer', 'water-in.within', 'a day for the "at once" of uky-grubs'],
 ];
 

@@ -5,6 +5,7 @@ import {
   depthFigures,
   grubFigures,
   grubUnpublished,
+  grubWithin,
   persistence,
   persistenceAndDepth,
   soilFigures,
@@ -81,6 +82,24 @@ export const cited: Cited = {
       ['summer-annual-barrier', 'if-missed.until', '2 in', 'wisc'],
     ]),
   ],
+  within: [
+    ...grubWithin,
+    [
+      'summer-feed',
+      'window.closes.date',
+      ['06-01', '07-18'],
+      'kstate-feed',
+      'from June to four weeks before the last, which is not after 15 August',
+    ],
+    ['core', 'window.best.date', ['06-01', '06-30'], 'kstate-calendar', 'coring in June'],
+    [
+      'winter-annual-barrier',
+      'window.closes.not-after',
+      ['08-15', '09-30'],
+      'uark',
+      'about 15 August; September is often too late, and October is past it',
+    ],
+  ],
   unpublished: [
     ...weatherUnpublished(weather),
     ...grubUnpublished,
@@ -109,8 +128,7 @@ export const cited: Cited = {
     ['summer-height', ['window.opens.after.wait', 'window.closes.after.wait'], 'once it grows'],
     persistence('seed-thin-turf', 'window.opens', 'holds', 'from'),
     ['seed-thin-turf', 'window.best.after.wait', 'a weekend or so'],
-    ['summer-feed', ['window.best.after.wait', 'window.closes.date'], 'June or early July, four weeks before the last'],
-    ['core', 'window.best.date', 'the middle of the June of kstate-calendar'],
+    ['summer-feed', 'window.best.after.wait', 'June or early July'],
     ['summer-water', ['window.opens.date', 'window.closes.date'], 'before the heat'],
     [
       'late-summer-feed',
@@ -123,6 +141,5 @@ export const cited: Cited = {
       ['depth', 'mean', 'holds', 'from'].map((key) => `window.closes.soil.${key}`),
       'the publication states no depth and no persistence',
     ],
-    ['winter-annual-barrier', 'window.closes.not-after', 'no use in October'],
   ],
 };
