@@ -57,7 +57,8 @@ export const cited: Cited = {
 
     ['summer-broadleaf', 'window.opens.after.wait', '3 weeks', 'ncsu-calendar', 'not until 3 weeks after green-up'],
     ['summer-broadleaf', 'window.opens.not-before', '05-01', 'ncsu-calendar', 'in May'],
-    ['dethatch', 'window.opens.date', '05-20', 'ncsu-calendar', 'late May'],
+    ['dethatch', 'window.opens.date', '05-21', 'ncsu-calendar', 'late May'],
+    ['dethatch', 'window.closes.date', '05-31', 'ncsu-calendar', 'late May'],
     ['seed-thin-turf', 'window.opens.soil.rises-to', '70 F', 'seed-trade', 'soil of 70 degrees or better'],
     ['seed-thin-turf', 'window.opens.not-before', '05-01', 'uga-south', 'from May to June'],
     ['seed-thin-turf', 'window.closes.date', '06-30', 'uga-south', 'from May to June'],
@@ -117,7 +118,6 @@ export const cited: Cited = {
     ['summer-height', ['window.opens.after.wait', 'window.closes.after.wait'], 'once it grows'],
     persistence('spring-feed', 'window.opens', 'from'),
     [feeds, 'apply.prefer.slow-share', 'either will do; a quarter slow evens out the growth'],
-    ['dethatch', 'window.closes.date', 'three weeks from late May'],
     persistenceAndDepth('seed-thin-turf', 'window.opens', 'from'),
     ['seed-thin-turf', 'window.best.after.wait', 'a weekend or so'],
     ['summer-water', ['window.opens.date', 'window.closes.date'], 'before the heat'],
