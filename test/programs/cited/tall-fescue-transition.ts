@@ -131,6 +131,8 @@ export const cited: Cited = {
       'about 15 August; September is often too late, and October is past it',
     ],
     ['overseed', 'window.opens.any-of.1.date', ['08-25', '09-14'], 'kstate-seed', 'best within a week of Labor Day'],
+    ['summer-height', 'window.closes.date', ['06-01', '06-30'], 'ncsu-calendar', 'at 3.5 in from June on'],
+    ['autumn-feed-1', 'window.closes.date', ['09-01', '09-30'], 'purdue-fall', 'September'],
     ['autumn-feed-1', 'window.opens.not-before', ['09-01', '09-10'], 'kstate-lawn', 'early September'],
     ['autumn-feed-1', 'window.opens.not-after', ['09-11', '09-20'], 'ncsu-caldwell', 'mid-September'],
     [
@@ -216,7 +218,6 @@ export const cited: Cited = {
     ['seedling-scout', 'window.closes.after.wait', 'seedlings are easily pulled for about three weeks'],
 
     ['summer-height', ['window.opens.any-of.0.soil.mean', 'window.opens.any-of.0.soil.from'], 'a week, after spring'],
-    ['summer-height', 'window.closes.date', 'three weeks to raise a mower'],
     ['grub-preventer', 'water-in.within', 'a day for the "at once" of uky-grubs'],
     ['soil-sample', 'window.closes.date', 'before lime and the first autumn feed'],
 
@@ -231,7 +232,6 @@ export const cited: Cited = {
     ['overseed', 'window.best.after.wait', 'a weekend or so'],
 
     ['autumn-feed-1', ['window.opens.soil.mean', 'window.opens.soil.from'], 'the fall after midsummer'],
-    ['autumn-feed-1', 'window.closes.date', 'five weeks before the last good days of the second feed'],
 
     [
       'autumn-broadleaf',
