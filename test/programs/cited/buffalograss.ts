@@ -53,6 +53,7 @@ export const cited: Cited = {
     ['july-feed', 'window.closes.date', '07-31', 'unl-calendar', 'July'],
     ['july-feed', 'apply.nutrient.N', ['0.75 lb/1000 sqft', '1 lb/1000 sqft'], 'unl-calendar', '0.75-1.0 lb in July'],
 
+    ['summer-water', 'apply.water.depth', '1 in', 'water-trade', '1 in every two weeks stays green'],
     ['chinch-bug-scout', 'window.opens.date', '06-01', 'unl-calendar', 'June and July'],
     ['chinch-bug-scout', 'window.closes.date', '07-31', 'unl-calendar', 'June and July'],
     ['soil-sample', 'window.opens.date', '08-01', 'mu-g6954', 'late summer'],
@@ -101,7 +102,6 @@ export const cited: Cited = {
     persistenceAndDepth('june-feed', 'window.opens', 'from'),
     [feeds, 'apply.prefer.slow-share', 'slow-release preferred (kstate-feed), 25 to 50 % (unl-calendar)'],
     ['summer-water', ['window.opens.date', 'window.closes.date'], 'before the heat'],
-    ['summer-water', 'apply.water.depth', 'an inch wets a foot of loam; csu gives only how often'],
     ['soil-sample', 'window.closes.date', 'before winter'],
   ],
 };
