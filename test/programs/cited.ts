@@ -106,12 +106,16 @@ export function citedFaults(text: string, cited: Cited, name = 'program.yaml'): 
         if (figure && why.trim() === '') faults.push(`${figure.at}: no why`);
         const practice = figure && COMMON_PRACTICE.find(({ at }) => at.test(figure.at));
         if (figure && practice && !practice.usual.some((usual) => isUsual(figure.value, usual)))
-          faults.push(`${figure.at}: ${figure.value}, not the usual ${practice.usual.join(' or ')}`);
+          faults.push(`${figure.at}: ${figure.value}, ${UNUSUAL} ${practice.usual.join(' or ')}`);
       }
   for (const { at } of figuresOf(parse(text))) if (!listed.has(at)) faults.push(`${at}: listed nowhere`);
   for (const [at, times] of listed) if (times > 1) faults.push(`${at}: listed ${times} times`);
   return faults;
 }
+
+const UNUSUAL = 'not the usual';
+/** Whether a fault is that a figure is unlike what is usual, and no worse. */
+export const isUnusual = (fault: string): boolean => fault.includes(UNUSUAL);
 
 /** Why nobody published a figure, as the file says; null for one that is published, or that it says nothing of. */
 export const whyUnpublished = ({ unpublished }: Cited, at: string): string | null =>

@@ -5,7 +5,7 @@ import { checkProgram } from '../../src/agronomy/check.ts';
 import { civil } from '../../src/base/day.ts';
 import { readProgram } from '../../src/read/program.ts';
 import { differences, type PublishedCalendar } from '../published/calendars/calendar.ts';
-import { type Cited, citedFaults } from './cited.ts';
+import { type Cited, citedFaults, isUnusual } from './cited.ts';
 import { fromPrograms, PROGRAMS } from './plan-program.ts';
 
 const AS_OF = civil(2027, 4, 2);
@@ -21,7 +21,8 @@ export interface Changed {
 /** What notices a program whose text was changed, by name; null where nothing does. */
 export async function noticedBy(program: Changed): Promise<string | null> {
   const { name, text, cited } = program;
-  if (citedFaults(text, cited, name).length > 0) return 'the figures typed a second time';
+  const faults = citedFaults(text, cited, name);
+  if (faults.length > 0) return faults.every(isUnusual) ? 'what is common practice' : 'the figures typed a second time';
   const parsed = readProgram(text, name, fromPrograms);
   const [first] = parsed.problems;
   if (first) return `the reader (${first.code})`;
