@@ -1,5 +1,5 @@
 /**
- * Measures the soil model against stations: `npm run accuracy -- DATA [--json] [--fit] [--odds]`.
+ * Measures the soil model against stations: `npm run accuracy -- DATA [--json] [--fit] [--odds] [--foreseen]`.
  *
  *   1  read the stations                               stations.ts
  *   2  predict: model as shipped, recipe, 5-day air    predict.ts
@@ -9,11 +9,13 @@
  *   6  print                                           report-scores.ts, report-dates.ts, report-rest.ts
  *
  * With --fit it only refits on all stations and prints the parameters; with --odds it plans past seasons again instead and
- * judges what the plans said (odds/).
+ * judges what the plans said (odds/); with --foreseen it measures what a median one week ahead would be worth, had the plan
+ * known the days to come.
  */
 import { parseArgs } from 'node:util';
 import { siteOffset } from '../../src/climate/thermometer.ts';
 import { dateErrors } from './dates.ts';
+import { FORESEEN, FORESEEN_HEADING, foreseenRow } from './odds/foreseen.ts';
 import { oddsText } from './odds/report.ts';
 import { allOdds } from './odds/seasons.ts';
 import { byAir, byClimate, byElevenDays, byModel, modelled, type Predict } from './predict.ts';
@@ -31,6 +33,7 @@ const { values: options, positionals } = parseArgs({
     json: { type: 'boolean', default: false },
     fit: { type: 'boolean', default: false },
     odds: { type: 'boolean', default: false },
+    foreseen: { type: 'boolean', default: false },
   },
 });
 const [folder] = positionals;
@@ -49,6 +52,16 @@ const named = (key: string, value: unknown) =>
 if (options.odds) {
   const { triggers, choices } = await allOdds(folder, (done, all) => progress(`planned ${done} of ${all} seasons`));
   print(options.json ? `${JSON.stringify({ triggers, choices })}\n` : oddsText(triggers, choices));
+  process.exit();
+}
+
+if (options.foreseen) {
+  print(FORESEEN_HEADING);
+  for (const days of FORESEEN) {
+    const told = { leads: [1], foreseen: days, triggersOnly: true };
+    const { triggers } = await allOdds(folder, (done, all) => progress(`${days} d: ${done} of ${all} seasons`), told);
+    print(foreseenRow(days, triggers));
+  }
   process.exit();
 }
 

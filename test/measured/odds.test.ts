@@ -19,7 +19,7 @@ describe.skipIf(folder === null)(
     const record = folder === null ? null : recordOf(milwaukee, folder);
     const odds = (record === null ? [] : [2007, 2012]).map((year): SeasonOdds => {
       const linked = lawnAt(milwaukee, 'tall-fescue-transition');
-      return seasonOdds(milwaukee.id, [linked], record as WeatherSeries, year, [2]);
+      return seasonOdds(milwaukee.id, [linked], record as WeatherSeries, year, { leads: [2] });
     });
     const triggers = judgedCases(odds.flatMap((one) => one.triggers));
     const choices = odds.flatMap((one) => one.choices);

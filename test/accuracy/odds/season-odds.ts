@@ -6,7 +6,7 @@ import type { ErrorRun } from '../../../src/climate/soil-error.ts';
 import { type Trace, traceFrom } from '../../../src/climate/trace.ts';
 import type { Climate } from '../../../src/climate/traces.ts';
 import { type Step, triggersOf } from '../../../src/model/program.ts';
-import type { WeatherSeries } from '../../../src/model/weather.ts';
+import { cut, type WeatherSeries } from '../../../src/model/weather.ts';
 import type { Linked } from '../../../src/read/link.ts';
 import { othersBefore, seasonIn } from '../../../src/replay.ts';
 import { climateInputOf } from '../../../src/schedule/climate-input.ts';
@@ -58,6 +58,14 @@ export interface SeasonOdds {
   readonly choices: readonly ChoiceCase[];
 }
 
+export interface OddsOptions {
+  readonly leads?: readonly number[];
+  /** How many days of the real weather beyond the as-of day a plan is told, as a forecast without any error would. */
+  readonly foreseen?: number;
+  /** Leaves the chosen days out. */
+  readonly triggersOnly?: boolean;
+}
+
 /**
  * Plans a season again from each day that is a lead ahead of a fixed median.
  *
@@ -68,12 +76,19 @@ export function seasonOdds(
   lawns: readonly [Linked, ...Linked[]],
   record: WeatherSeries,
   year: number,
-  leads: readonly number[] = LEADS,
+  { leads = LEADS, foreseen = 0, triggersOnly = false }: OddsOptions = {},
 ): SeasonOdds {
   const [{ lawn, program }] = lawns;
   const season = seasonIn(program, lawn.location.latitude < 0, year);
   const weather = { observed: othersBefore(record, season.end), history: [], forecast: null, ofFiles: true };
-  const inputOn = (linked: Linked, asOf: Day) => ({ ...linked, ...weather, journal: [], previous: [], asOf });
+  const inputOn = (linked: Linked, asOf: Day) => ({
+    ...linked,
+    ...weather,
+    forecast: foreseen > 0 ? cut(record, asOf + 1, asOf + 1 + foreseen) : null,
+    journal: [],
+    previous: [],
+    asOf,
+  });
   const climates = new Map<Day, Climate>();
   const climateOn = (asOf: Day): Climate => {
     const found = climates.get(asOf) ?? climateFor(inputOn(lawns[0], asOf)).climate;
@@ -158,7 +173,7 @@ export function seasonOdds(
       });
     });
   };
-  return { triggers, choices: lawns.flatMap(choicesOf) };
+  return { triggers, choices: triggersOnly ? [] : lawns.flatMap(choicesOf) };
 }
 
 /** Whether weather decides a step's window. */

@@ -3,22 +3,23 @@ import { availableParallelism } from 'node:os';
 import { Worker } from 'node:worker_threads';
 import { partsOf } from '../../../src/base/day.ts';
 import { weatherEnd } from '../../../src/model/weather.ts';
-import type { ChoiceCase, SeasonOdds, TriggerCase } from './season-odds.ts';
+import type { ChoiceCase, OddsOptions, SeasonOdds, TriggerCase } from './season-odds.ts';
 import { ODDS_STATIONS, recordOf } from './stations.ts';
 
 const [FIRST, LAST] = [1991, 2020];
 
-interface Job {
+export interface Job {
   readonly id: string;
   readonly year: number;
+  readonly options: OddsOptions;
 }
 
 /** Seattle's record ends in December 2017: the last season that it holds whole is 2016. */
-function jobsIn(folder: string): Job[] {
+function jobsIn(folder: string, options: OddsOptions): Job[] {
   return ODDS_STATIONS.flatMap((station) => {
     const lastWhole = partsOf(weatherEnd(recordOf(station, folder))).year - 1;
     const years = Math.min(LAST, lastWhole) - FIRST + 1;
-    return Array.from({ length: years }, (_, i) => ({ id: station.id, year: FIRST + i }));
+    return Array.from({ length: years }, (_, i) => ({ id: station.id, year: FIRST + i, options }));
   });
 }
 
@@ -26,8 +27,9 @@ function jobsIn(folder: string): Job[] {
 export async function allOdds(
   folder: string,
   onDone: (done: number, all: number) => void,
+  options: OddsOptions = {},
 ): Promise<{ readonly triggers: readonly TriggerCase[]; readonly choices: readonly ChoiceCase[] }> {
-  const jobs = jobsIn(folder);
+  const jobs = jobsIn(folder, options);
   const results: SeasonOdds[] = [];
   let [next, done] = [0, 0];
   const work = async (): Promise<void> => {
