@@ -82,7 +82,9 @@ export async function main(argv: readonly string[], io: Io): Promise<number> {
 
   program
     .command('did')
-    .description('write down work that was done; take an entry back; carry the lawn over into its next season')
+    .description(
+      'write down work that was done; take an entry back; export the record; carry over into the next season',
+    )
     .argument('[lawn]', 'a lawn file; lawn.yaml here')
     .argument('[step]', "a step of the lawn's program")
     .option('--date <day>', 'the day it was done instead of today (YYYY-MM-DD)')
@@ -113,6 +115,9 @@ export async function main(argv: readonly string[], io: Io): Promise<number> {
     .option('--undo', 'take the last entry back, or the one of --entry')
     .option('--entry <name>', 'an entry by its id, or by day and step: "2027-04-03 autumn-feed-1"')
     .option('--list', 'show the entries in force')
+    .option('--export', "the applicator's record of a year: CSV, and a page to print")
+    .option('--year <year>', 'with --export: another year than this one')
+    .option('--out <folder>', 'with --export: where the files go (default: out/record)')
     .option('--close-season', 'carry over: the shelf as it is now, without pins of days gone by')
     .option('--to <file>', 'with --close-season: a new lawn file instead of this one')
     .option('--dry-run', 'write nothing')
