@@ -14,7 +14,7 @@ interface Column {
  * A record as CSV: RFC 4180 (commas, CRLF, quotes doubled), UTF-8 with the byte order mark by which spreadsheets know it,
  * a header row, ISO days.
  *
- * Figures stand in the record's own units in full and beside them in the reader's, to six digits, the unit in each header.
+ * Figures stand in the record's own units to twelve digits and beside them in the reader's, to six digits, the unit in each header.
  * A text that a spreadsheet would take for a formula has an apostrophe before it, and so has one that begins with an
  * apostrophe: who reads the file back takes one leading apostrophe off every text. Controls and marks that turn the reading
  * direction are left out, as in feeds.
@@ -46,7 +46,7 @@ function columnsOf({ lawn, lawnName, customer, address, display: { units } }: Ap
     const { header, of, own } = MEASURES[name];
     const theirs = unitFor(name, units);
     return [
-      { header: `${header}_${own.header}`, of },
+      { header: `${header}_${own.header}`, of: (entry: RecordEntry) => inFull(of(entry)) },
       ...(theirs.header === own.header
         ? []
         : [{ header: `${header}_${theirs.header}`, of: (entry: RecordEntry) => figureFor(entry, name, units) }]),
@@ -96,5 +96,8 @@ function columnsOf({ lawn, lawnName, customer, address, display: { units } }: Ap
     column('not_recorded', ({ missing }) => missing.join(' ')),
   ];
 }
+
+/** Without the last digits of binary arithmetic: 700 g are 0.7 kg. */
+const inFull = (value: number | null): number | null => (value === null ? null : Number(value.toPrecision(12)));
 
 const percent = (share: number): string => `${Number((100 * share).toPrecision(6))} %`;
