@@ -186,6 +186,17 @@ describe('--export', () => {
   });
 });
 
+describe('what the record of a new entry lacks', () => {
+  test('is told at once where a record is kept', async () =>
+    expect(codes((await did(folder(), 'barrier', '--used', '6 lb')).stderr)).toEqual(['did-record']));
+  test('is not told where none is kept', async () => {
+    const cwd = folder();
+    const lawn = path.join(cwd, 'lawn.yaml');
+    writeFileSync(lawn, readFileSync(lawn, 'utf8').replace(/^record: .*\n/m, ''));
+    expect((await did(cwd, 'barrier', '--used', '6 lb')).stderr).toBe('');
+  });
+});
+
 describe('an entry names', () => {
   test.each([
     ['a spreader and a sprayer', ['--spreader', 'drop-24', '--sprayer'], 'wrong-type'],

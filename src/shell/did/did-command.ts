@@ -18,6 +18,7 @@ import { type DidInput, type DidOptions, type Done, displayFor, failed, planNow,
 import { labelProblems } from './label.ts';
 import { entriesAsData, listOf } from './list.ts';
 import { type Meaning, meaningOf } from './meaning.ts';
+import { lacking } from './record-of-year.ts';
 import { meaningInWords } from './tell.ts';
 
 /** Writes down work that was done: an entry of the journal, the undoing of one, or the close of a season; shows and exports the journal. */
@@ -101,11 +102,12 @@ function record(input: DidInput): Done {
   if ('problems' in written) return written;
   const json = { entry: { id: written.id, ...draft }, written: !options.dryRun };
   const { season } = planNow(input, options.dryRun ? draft : null);
-  if (!season) return { lines: [told(input, written.line)], problems: [], json: { ...json, means: null } };
+  const lacks = lacking(input, entry, season);
+  if (!season) return { lines: [told(input, written.line)], problems: lacks, json: { ...json, means: null } };
   const means = meaningOf(input, entry, season);
   return {
     lines: [told(input, written.line), ...meaningInWords(input, entry, means, season)],
-    problems: [...labelProblems(input, entry, means.areas, season), ...countedProblems(linked, entry, means)],
+    problems: [...labelProblems(input, entry, means.areas, season), ...countedProblems(linked, entry, means), ...lacks],
     json: { ...json, means },
   };
 }
