@@ -57,7 +57,7 @@ export function recordOf(input: RecordInput): ApplicatorRecord {
     address: lawn.record?.address ?? null,
     latitude: lawn.location.latitude,
     longitude: lawn.location.longitude,
-    display: { units: lawn.display?.units ?? 'us', language: lawn.display?.language ?? 'en-US' },
+    units: lawn.display?.units ?? 'us',
     year,
     asOf: formatDay(asOf),
     entries,

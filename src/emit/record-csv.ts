@@ -40,7 +40,7 @@ function written(cell: Cell): string {
   return FORMULA.test(text) || text.startsWith("'") ? `'${text}` : text;
 }
 
-function columnsOf({ lawn, lawnName, customer, address, display: { units } }: ApplicatorRecord): Column[] {
+function columnsOf({ lawn, lawnName, customer, address, units }: ApplicatorRecord): Column[] {
   const column = (header: string, of: Column['of']): Column => ({ header, of });
   const figure = (name: MeasureName): Column[] => {
     const { header, of, own } = MEASURES[name];

@@ -13,11 +13,11 @@ import { recordWords as words } from './record-words-en.ts';
  * @example recordPage(record).startsWith('<!doctype html>')
  */
 export function recordPage(record: ApplicatorRecord): string {
-  const { lawnName, year, display, entries, unreadLines, asOf } = record;
-  const { applications, otherWork } = columnsOf(display.units);
+  const { lawnName, year, units, entries, unreadLines, asOf } = record;
+  const { applications, otherWork } = columnsOf(units);
   const policy = "default-src 'none'; style-src 'unsafe-inline'";
   const page = html`<!doctype html>
-<html lang="${display.language}">
+<html lang="en">
 <head>
 <meta charset="utf-8">
 <meta http-equiv="Content-Security-Policy" content="${policy}">

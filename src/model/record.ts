@@ -42,7 +42,8 @@ export interface ApplicatorRecord {
   readonly address: string | null;
   readonly latitude: number;
   readonly longitude: number;
-  readonly display: { readonly units: 'us' | 'metric'; readonly language: string };
+  /** What its reader measures in. */
+  readonly units: 'us' | 'metric';
   readonly year: number;
   /** The day of the files that sizes, names and registration numbers were taken from. */
   readonly asOf: string;

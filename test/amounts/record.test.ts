@@ -109,6 +109,17 @@ describe('entries', () => {
     const [, a, c] = recordFrom(journal).entries;
     expect([a?.replacedBy, c?.corrects]).toEqual([{ name: 'c', date: '2027-04-01' }, 'a']);
   });
+  test('whose undo was taken back stand again', () => {
+    const undone = `- { id: a, date: 2027-04-01, work: mow }
+- { id: b, date: 2027-04-02, corrects: a, undo: true }
+- { id: c, date: 2027-04-03, corrects: b, undo: true }
+`;
+    expect(recordFrom(undone).entries.map(({ standing, replacedBy }) => [standing, replacedBy?.name])).toEqual([
+      ['in-force', undefined],
+      ['taken-back', 'c'],
+      ['undo', undefined],
+    ]);
+  });
   test('a registration number of the entry goes before that of the product', () =>
     expect([first(`{ ${whole} }`)?.registration, first(`{ ${whole}, registration: X }`)?.registration]).toEqual([
       'IS-4-17',
