@@ -1,4 +1,4 @@
-import { Document } from 'yaml';
+import { Document, visit } from 'yaml';
 
 /** What an entry is written with, by its keys in the file. */
 export type EntryDraft = Readonly<Record<string, string | number | boolean | readonly string[]>>;
@@ -8,7 +8,13 @@ export function entryLine(entry: EntryDraft): string {
   const document = new Document([entry], { version: '1.2' });
   const [first] = (document.contents as { items: { flow?: boolean }[] } | null)?.items ?? [];
   if (first) first.flow = true;
-  return document.toString({ lineWidth: 0, flowCollectionPadding: true }).trimEnd();
+  // In braces a text over several lines, written without quotes, may read as something else ("-" on a line of its own).
+  visit(document, {
+    Scalar: (_, node) => {
+      if (typeof node.value === 'string' && node.value.includes('\n')) node.type = 'QUOTE_DOUBLE';
+    },
+  });
+  return document.toString({ lineWidth: 0, flowCollectionPadding: true, doubleQuotedAsJSON: true }).trimEnd();
 }
 
 /** A journal with one more entry at its end, or why it cannot be put there without harm. */

@@ -36,6 +36,8 @@ export function entriesNamed(name: string, entries: readonly Referable[]): numbe
 /** Which entry each one corrects (null: none), which are in force, and every reference that leads nowhere. */
 export interface Corrections {
   readonly targets: readonly (number | null)[];
+  /** The entry that took each one back, or else stands in its place; null where none does. */
+  readonly replacedBy: readonly (number | null)[];
   readonly inForce: readonly boolean[];
   readonly faults: readonly ReferenceFault[];
 }
@@ -66,13 +68,15 @@ export function correctionsOf(entries: readonly Referable[]): Corrections {
   const undone = memo(entries.length, (at, again) =>
     (correctors[at] ?? []).some((other) => isUndo(other) && !again(other)),
   );
+  const actingOn = (at: number) => (correctors[at] ?? []).filter((other) => !undone(other));
+  const replacedBy = entries.map((_, at) => actingOn(at).find(isUndo) ?? actingOn(at).at(-1) ?? null);
   const inForce = entries.map((_, at) => {
-    const acting = (correctors[at] ?? []).filter((other) => !undone(other));
+    const acting = actingOn(at);
     const [, ...late] = acting.every(isUndo) ? [] : acting;
     for (const other of late) faults.push({ at: other, fault: 'twice', others: acting.filter((one) => one !== other) });
     return acting.length === 0 && !isUndo(at);
   });
-  return { targets, inForce, faults: faults.sort((a, b) => a.at - b.at) };
+  return { targets, replacedBy, inForce, faults: faults.sort((a, b) => a.at - b.at) };
 }
 
 /** Whether following the references from an entry leads back to it. */

@@ -9,7 +9,7 @@ import { expectedOf, type Measure, parseQuantity } from '../base/quantity.ts';
 import type { Sign } from '../base/quantity-pattern.ts';
 import { camel } from './standing.ts';
 
-type Camel<S> = S extends `${infer A}-${infer B}` ? `${A}${Capitalize<Camel<B>>}` : S;
+export type Camel<S> = S extends `${infer A}-${infer B}` ? `${A}${Capitalize<Camel<B>>}` : S;
 type CamelKeys<T> = { readonly [K in keyof T as Camel<K>]: T[K] };
 
 const isMap = (input: unknown): boolean => input !== null && typeof input === 'object' && !Array.isArray(input);
@@ -118,6 +118,10 @@ export const clock = parsed<number>('out-of-range', 'a time such as "08:00"', '^
   const match = /^([01]\d|2[0-3]):([0-5]\d)$/.exec(text);
   return match ? Number(match[1]) * 60 + Number(match[2]) : null;
 });
+
+/** The time of so many minutes after midnight. @example formatClock(490) //=> '08:10' */
+export const formatClock = (minutes: number): string =>
+  [Math.floor(minutes / 60), minutes % 60].map((part) => String(part).padStart(2, '0')).join(':');
 
 /** Free text of a person; never empty, on as many lines as wanted, without controls that could steer a terminal. */
 export const text = v.pipe(

@@ -1,8 +1,10 @@
 import * as v from 'valibot';
 import {
   type Amount,
+  above0,
   amount,
   amountOrNone,
+  clock,
   day,
   id,
   map,
@@ -16,7 +18,10 @@ import {
   word,
 } from './fields.ts';
 import { WORKS } from './program.ts';
-import { needs, someOf, standing } from './standing.ts';
+import { atMostOneOf, needs, someOf, standing } from './standing.ts';
+
+/** Where a wind comes from: one of sixteen points, or `variable`. */
+const windFrom = word('n nne ne ene e ese se sse s ssw sw wsw w wnw nw nnw variable'.split(' '));
 
 /** What an entry is named by in another: its id, or its day and its step or kind of work. */
 const reference = v.pipe(
@@ -57,19 +62,33 @@ export const EntrySchema = v.pipe(
   map({
     id: maybe(id),
     date: day,
+    start: maybe(clock),
+    end: maybe(clock),
     step: maybe(stepId),
     work: maybe(word(WORKS)),
     areas: maybe(v.array(id)),
     product: maybe(id),
+    /** Where it is not the product's own. */
+    registration: maybe(text),
+    target: maybe(text),
     loaded: maybe(amount),
     used: maybe(amount),
     left: maybe(amountOrNone),
+    /** One of the lawn's spreaders; left out where it has but one. */
+    spreader: maybe(id),
     setting: maybe(number(0, 1000)),
+    sprayer: maybe(v.literal(true, 'wrong-type:sprayer: true')),
+    /** What the sprayer put out, water and all, on each square metre. */
+    output: maybe(above0('volume per area')),
     pass: maybe(whole(1, 20)),
     by: maybe(text),
     licence: maybe(text),
     wind: maybe(positive('speed')),
+    'wind-from': maybe(windFrom),
     air: maybe(quantity('temperature')),
+    /** Where it is not what the product's label entry says. */
+    're-entry': maybe(text),
+    notices: maybe(text),
     note: maybe(text),
     /** The entry that this one stands in place of. */
     corrects: maybe(reference),
@@ -81,6 +100,17 @@ export const EntrySchema = v.pipe(
     someOf('step', 'work', 'product', 'undo'),
   ),
   standing('wrong-type:"corrects" beside "undo": the entry to take away', needs('undo', 'corrects')),
+  standing(
+    'wrong-type:a spreader ("spreader", "setting") or a sprayer ("sprayer", "output"), not both',
+    atMostOneOf('spreader', 'sprayer'),
+    atMostOneOf('spreader', 'output'),
+    atMostOneOf('setting', 'sprayer'),
+    atMostOneOf('setting', 'output'),
+  ),
+  v.check(
+    ({ start, end }) => start === undefined || end === undefined || start < end,
+    'wrong-type:an "end" after the "start"; what runs past midnight is two entries',
+  ),
   v.check((entry) => agrees(entry), 'wrong-type:"used" to be "loaded" less "left", in one measure'),
   v.transform((entry) => {
     const used = usedOf(entry);

@@ -175,6 +175,8 @@ export const LawnSchema = map({
   ),
   steps: maybe(byStep(orWord('skip', map({ date: maybe(day), areas: maybe(v.array(id)) })))),
   'local-rules': maybe(v.array(localRule)),
+  /** What an applicator's record says of the lawn; it goes nowhere else. */
+  record: maybe(map({ customer: maybe(text), address: maybe(text) })),
   shelf: maybe(
     v.pipe(
       anyMap,

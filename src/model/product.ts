@@ -64,6 +64,7 @@ export const ProductSchema = map({
   density: maybe(positive('density')),
   neutralising: maybe(share),
   pesticide: maybe(id),
+  registration: maybe(text),
   actives: maybe(byId(share)),
   label: maybe(label),
 });

@@ -76,6 +76,14 @@ export const journal = {
     (a: { date: string; counted: string }) =>
       `The shelf was counted on ${a.counted}; work of ${a.date} is taken to be in that count and is not taken off. Count again if it was not.`,
   ),
+  'did-year': error(
+    (a: Word) =>
+      `The journal has nothing of "${a.found}". Years: ${list(a.allowed) || 'none'}; give one as in --year 2027.`,
+  ),
+  'did-record': warning(
+    (a: { entry: string; missing: string }) =>
+      `Not recorded of the entry "${a.entry}": ${a.missing}. Who must keep a record fills it in in the journal, or by --corrects, while it is known.`,
+  ),
   'did-close-text': error(
     (a: { found: string }) =>
       `"${a.found}" could not be changed without changing more than shelf and steps. It was left as it is.`,

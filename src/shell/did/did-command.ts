@@ -13,13 +13,15 @@ import { EXIT, exitCode, printProblems } from '../report-problems.ts';
 import { whichLawn } from '../which-lawn.ts';
 import { closeSeason } from './close-season.ts';
 import { entryOf } from './entry-of.ts';
+import { exportRecord } from './export.ts';
 import { type DidInput, type DidOptions, type Done, displayFor, failed, planNow, readForWork } from './input.ts';
 import { labelProblems } from './label.ts';
 import { entriesAsData, listOf } from './list.ts';
 import { type Meaning, meaningOf } from './meaning.ts';
+import { lacking } from './record-of-year.ts';
 import { meaningInWords } from './tell.ts';
 
-/** Writes down work that was done: an entry of the journal, the undoing of one, or the close of a season. */
+/** Writes down work that was done: an entry of the journal, the undoing of one, or the close of a season; shows and exports the journal. */
 export function didCommand(words: readonly string[], options: DidOptions, io: Io): number {
   const fail = (problems: readonly Problem[]): number => {
     printProblems(problems, io);
@@ -38,13 +40,7 @@ export function didCommand(words: readonly string[], options: DidOptions, io: Io
   const today = dayAt(io.now(), linked.lawn.timezone ?? zoneAt(latitude, longitude));
   const input: DidInput = { asked, linked, journalFile: fileBeside(asked.file, 'journal.yaml'), today, options, io };
 
-  const done = options.list
-    ? { lines: listOf(linked.journal, displayFor(linked)), problems, json: { entries: entriesAsData(linked.journal) } }
-    : options.closeSeason
-      ? closeSeason(input)
-      : options.undo
-        ? undo(input)
-        : record(input);
+  const done = doneBy(input, problems);
   if (hasErrors(done.problems)) return fail(done.problems);
   if (options.json)
     io.stdout(`${JSON.stringify({ kind: 'did', version: 1, ...done.json, problems: done.problems }, null, 2)}\n`);
@@ -53,18 +49,33 @@ export function didCommand(words: readonly string[], options: DidOptions, io: Io
   return exitCode(done.problems, options.strict ?? false);
 }
 
+/** What was asked for, done. @param read Problems of the files. */
+function doneBy(input: DidInput, read: readonly Problem[]): Done {
+  const { options, linked } = input;
+  if (options.list) {
+    const json = { entries: entriesAsData(linked.journal) };
+    return { lines: listOf(linked.journal, displayFor(linked)), problems: read, json };
+  }
+  if (options.export) return exportRecord(input, read);
+  if (options.closeSeason) return closeSeason(input);
+  return options.undo ? undo(input) : record(input);
+}
+
 /** Two things that one run cannot do. */
 function clashing(options: DidOptions, step: string | undefined): Problem | null {
-  const modes = (['undo', 'list', 'closeSeason'] as const).filter((mode) => options[mode]);
+  const modes = (['undo', 'list', 'export', 'closeSeason'] as const).filter((mode) => options[mode]);
   const flag = (mode: string) => `--${mode.replace(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`)}`;
   const [first, second] = modes;
   if (first && second) return problem('did-option', { option: flag(second), with: flag(first) }, null);
   if (first && step !== undefined) return problem('did-option', { option: step, with: flag(first) }, null);
-  if (options.entry !== undefined && !options.undo)
-    return problem('did-needs', { option: '--entry', needs: '--undo' }, null);
-  if (options.to !== undefined && !options.closeSeason)
-    return problem('did-needs', { option: '--to', needs: '--close-season' }, null);
-  return null;
+  const belonging = [
+    ['entry', 'undo'],
+    ['to', 'closeSeason'],
+    ['year', 'export'],
+    ['out', 'export'],
+  ] as const;
+  const alone = belonging.find(([option, mode]) => options[option] !== undefined && !options[mode]);
+  return alone ? problem('did-needs', { option: flag(alone[0]), needs: flag(alone[1]) }, null) : null;
 }
 
 /** Puts an entry at the journal's end, or says what it would be. */
@@ -91,11 +102,12 @@ function record(input: DidInput): Done {
   if ('problems' in written) return written;
   const json = { entry: { id: written.id, ...draft }, written: !options.dryRun };
   const { season } = planNow(input, options.dryRun ? draft : null);
-  if (!season) return { lines: [told(input, written.line)], problems: [], json: { ...json, means: null } };
+  const lacks = lacking(input, entry, season);
+  if (!season) return { lines: [told(input, written.line)], problems: lacks, json: { ...json, means: null } };
   const means = meaningOf(input, entry, season);
   return {
     lines: [told(input, written.line), ...meaningInWords(input, entry, means, season)],
-    problems: [...labelProblems(input, entry, means.areas, season), ...countedProblems(linked, entry, means)],
+    problems: [...labelProblems(input, entry, means.areas, season), ...countedProblems(linked, entry, means), ...lacks],
     json: { ...json, means },
   };
 }

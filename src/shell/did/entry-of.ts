@@ -2,43 +2,42 @@ import { type Day, formatDay, parseDay } from '../../base/day.ts';
 import { hasErrors, type Problem, problem } from '../../base/problem.ts';
 import { nearestWord } from '../../base/quantity.ts';
 import type { EntryDraft } from '../../emit/journal-entry.ts';
+import type { Camel } from '../../model/fields.ts';
 import { EntrySchema, type JournalEntry } from '../../model/journal.ts';
+import { camel } from '../../model/standing.ts';
 import type { Linked } from '../../read/link.ts';
 import { judge } from '../../read/validate.ts';
 
-/** The flags that become keys of an entry, as they were typed. */
-export interface EntryOptions {
-  readonly date?: string;
-  readonly work?: string;
-  readonly areas?: string;
-  readonly product?: string;
-  readonly loaded?: string;
-  readonly used?: string;
-  readonly left?: string;
-  readonly setting?: string;
-  readonly pass?: string;
-  readonly by?: string;
-  readonly licence?: string;
-  readonly wind?: string;
-  readonly air?: string;
-  readonly note?: string;
-  readonly corrects?: string;
-}
-
 const NUMBERS = ['setting', 'pass'] as const;
 const TEXTS = [
+  'start',
+  'end',
   'work',
   'product',
+  'registration',
+  'target',
   'loaded',
   'used',
   'left',
+  'spreader',
+  'output',
   'by',
   'licence',
   'wind',
+  'wind-from',
   'air',
+  're-entry',
+  'notices',
   'note',
   'corrects',
 ] as const;
+
+/** The flags that become keys of an entry, as they were typed. */
+export type EntryOptions = { readonly [K in Camel<(typeof NUMBERS)[number] | (typeof TEXTS)[number]>]?: string } & {
+  readonly date?: string;
+  readonly areas?: string;
+  readonly sprayer?: true;
+};
 
 /** An entry as it is written and as it is read; or what is wrong with it, each at its flag. */
 export type Recorded =
@@ -60,10 +59,9 @@ export function entryOf(
     date: options.date ?? formatDay(today),
     ...(step !== undefined && { step }),
     ...(areas && { areas }),
-    ...Object.fromEntries(TEXTS.flatMap((key) => (options[key] === undefined ? [] : [[key, options[key] as string]]))),
-    ...Object.fromEntries(
-      NUMBERS.flatMap((key) => (options[key] === undefined ? [] : [[key, asNumber(options[key] as string)]])),
-    ),
+    ...Object.fromEntries(TEXTS.flatMap((key) => typed(key, options, String))),
+    ...(options.sprayer && { sprayer: true }),
+    ...Object.fromEntries(NUMBERS.flatMap((key) => typed(key, options, asNumber))),
   };
   const at = (key: string | number | undefined) => ({ file: key === 'step' ? 'STEP' : `--${key ?? 'work'}` });
   const judged = judge(EntrySchema, {
@@ -93,6 +91,17 @@ export function entryOf(
   ];
   if (hasErrors(problems) || !judged.value) return { problems };
   return { draft, entry: judged.value as JournalEntry };
+}
+
+/** A flag as a key of the entry; none where it was not given. Points of the compass are often typed in capitals. */
+function typed<T>(
+  key: (typeof NUMBERS)[number] | (typeof TEXTS)[number],
+  options: EntryOptions,
+  as: (text: string) => T,
+) {
+  const value = options[camel(key) as keyof EntryOptions] as string | undefined;
+  if (value === undefined) return [];
+  return [[key, as(key === 'wind-from' ? value.toLowerCase() : value)] as const];
 }
 
 const asNumber = (text: string): string | number => (/^-?\d+(\.\d+)?$/.test(text.trim()) ? Number(text) : text);

@@ -17,6 +17,9 @@ export interface DidOptions extends EntryOptions {
   readonly undo?: boolean;
   readonly entry?: string;
   readonly list?: boolean;
+  readonly export?: boolean;
+  readonly year?: string;
+  readonly out?: string;
   readonly closeSeason?: boolean;
   readonly to?: string;
   readonly dryRun?: boolean;
