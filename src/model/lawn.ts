@@ -24,6 +24,7 @@ import {
 import { GRASSES } from './grass.ts';
 import { localRule } from './local-rule.ts';
 import { ProductSchema } from './product.ts';
+import { SprayerSchema } from './sprayer.ts';
 import { TurfSchema } from './turf.ts';
 
 /** Kinds of soil by how they pass heat on; the numbers stand in `climate/soil-parameters.ts`. */
@@ -163,7 +164,7 @@ export const LawnSchema = map({
   facts: maybe(byId(v.boolean())),
   turf: maybe(TurfSchema),
   areas: v.pipe(byId(AreaSchema), v.minEntries(1, 'wrong-type:a map with at least one area')),
-  equipment: maybe(map({ spreader: maybe(spreader) })),
+  equipment: maybe(map({ spreader: maybe(spreader), sprayer: maybe(SprayerSchema) })),
   working: maybe(
     map({
       days: maybe(weekdays),

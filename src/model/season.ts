@@ -82,6 +82,8 @@ export interface Application {
   readonly areasDone: readonly string[];
   /** What is put down in all; of work that is partly done, what is still to come. */
   readonly totals: readonly Total[];
+  /** How the sprayer's tanks are filled for it; none where nothing is sprayed, or the lawn names no sprayer. */
+  readonly tanks: readonly Tank[];
   /** The same in words: "20.7 lb"; null where nothing is or it is not known. */
   readonly inAll: string | null;
   /** What the journal says was done, a line an entry. */
@@ -111,6 +113,23 @@ export interface Total {
   readonly product: string;
   readonly amountKg: number | null;
   readonly amountL: number | null;
+}
+
+/** Tanks of a sprayer that are filled alike: full ones, or the last one. */
+export interface Tank {
+  /** The areas that are sprayed out of the mix. */
+  readonly areas: readonly string[];
+  readonly count: number;
+  /** What one of them covers. */
+  readonly areaM2: number;
+  /** What goes into one of them in all. */
+  readonly sprayL: number;
+  /** The water of it; null where the product's volume is not known, and the water tops it up. */
+  readonly waterL: number | null;
+  readonly productKg: number | null;
+  readonly productL: number | null;
+  /** The product in words, or what to do where it is not known. */
+  readonly amount: string;
 }
 
 export interface Purchase {

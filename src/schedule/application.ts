@@ -11,6 +11,7 @@ import { hoursOn, minutesFor } from './hours.ts';
 import { reasons, type Writing } from './reasons.ts';
 import { isKnown } from './rules/shares.ts';
 import { substancesOf } from './rules/substances.ts';
+import { sprayingInWords, tanksOf } from './tanks.ts';
 import { spreadOf } from './windows.ts';
 import type { DosedStep } from './within-caps.ts';
 import { usualCautions } from './words/cautions-en.ts';
@@ -45,6 +46,7 @@ export function applicationOf(placed: DosedStep, writing: Writing): Application 
     areas,
     areasDone: progress.areasDone,
     totals: totalsOf(toDo),
+    tanks: tanksOf(placed, toDo, writing),
     inAll: inAll(placed, toDo, writing.display),
     used: progress.entries.map((entry) => entryInWords(entry, writing)),
     nutrientsGPerM2: placed.dose ? rounded(nutrientsOf(dosedMost(placed, placed.dose))) : NO_NUTRIENTS,
@@ -133,11 +135,9 @@ function sourcesOf({ step, program }: DosedStep, { words }: Writing): string[] {
 }
 
 /** How to put it down, line by line. */
-function howTo(
-  { step, dose }: DosedStep,
-  areas: readonly AreaAmount[],
-  { areas: sizes, display, words }: Writing,
-): string[] {
+function howTo(placed: DosedStep, areas: readonly AreaAmount[], writing: Writing): string[] {
+  const { step, dose } = placed;
+  const { areas: sizes, display, words } = writing;
   const lines: string[] = [];
   if (step.apply?.kind === 'mow') lines.push(words.mowAt(display.depth(step.apply.height)));
   if (step.apply?.kind === 'water') lines.push(words.waterDepth(display.depth(step.apply.depth)));
@@ -153,6 +153,7 @@ function howTo(
   }
   if (dose?.rate === null && dose.missing === 'label') lines.push(words.noLabel);
   if (areas.some(({ passes }) => passes.length > 0)) lines.push(words.setLow);
+  lines.push(...sprayingInWords(placed, areas, writing));
   const label = dose?.product?.label;
   const waterIn = label?.waterIn ?? step.waterIn;
   if (waterIn)

@@ -25,6 +25,15 @@ export const lawn = {
   'local-rule': error((_: Found) => 'A "limit" needs "yearly", "single" or both: a rate such as 3 lb/1000 sqft.'),
   'turf-both': error((_: Found) => 'Turf is either seeded or sodded; name the one day that counts.'),
 
+  'sprayer-output': error(
+    (_: Found) =>
+      'A sprayer says in one way how much it puts down: output (1 gal/1000 sqft), a catch-test or a nozzle-test. Keep one of them.',
+  ),
+  'sprayer-caught-in': error(
+    (_: Found) =>
+      'With "caught-in" the catch test needs "time", the time that the course took; leave both out where they are the same.',
+  ),
+
   // Products
   'unknown-product': error(
     (a: Word) =>

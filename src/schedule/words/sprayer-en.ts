@@ -1,0 +1,50 @@
+import type { Fill } from '../../amounts/sprayer/tanks.ts';
+import type { Display } from '../../base/display.ts';
+import {
+  type CubicMetres,
+  type CubicMetresPerSquareMetre,
+  type Days,
+  factorOf,
+  type MetresPerSecond,
+  type SquareMetres,
+} from '../../base/units.ts';
+
+/** A time as it is read off a watch. @example clockTime(51 / 86400) //=> '51 s' */
+function clockTime(time: Days): string {
+  const seconds = Math.round(time * 86_400);
+  const minutes = Math.floor(seconds / 60);
+  return minutes === 0 ? `${seconds} s` : `${minutes} min ${seconds % 60} s`;
+}
+
+/** What a plan says of spraying. */
+export const sprayerWords = {
+  sprayer: (
+    { tank, output, by }: { tank: CubicMetres; output: CubicMetresPerSquareMetre; by: 'file' | 'catch' | 'nozzle' },
+    display: Display,
+  ) => {
+    const test = { file: '', catch: ' by your catch test', nozzle: ' by your nozzle test' }[by];
+    return `The sprayer puts down ${display.sprayRate(output)}${test}: a tank of ${display.volume(tank)} covers ${display.area(tank / output)}.`;
+  },
+  pace: (area: SquareMetres, time: Days, display: Display) =>
+    `Go as fast as in your test: ${display.area(area)} in ${clockTime(time)}.`,
+  speed: (speed: MetresPerSecond, display: Display) => `Go as fast as in your test: ${display.speed(speed)}.`,
+  tank: ({ count, area, spray, water }: Fill, isLast: boolean, amount: string | null, display: Display) => {
+    const which = isLast ? 'Last tank' : count === 1 ? 'One full tank' : `${count} full tanks, each`;
+    const mix = amount === null ? 'of spray' : `with ${amount}`;
+    const carrier = water === null ? 'topped up with water' : `and ${display.volume(water)} of water`;
+    return `${which}: ${display.volume(spray)} ${mix}${amount === null ? '' : ` ${carrier}`}, for ${display.area(area)}.`;
+  },
+  tanksFor: (areas: readonly string[]) => `For ${areas.join(', ')}:`,
+  mixing: 'The label gives the order of mixing and the least amount of water.',
+  tooThick:
+    'The product alone is as much as the sprayer puts down, which leaves no room for water. Take nozzles or a pace that put down more, and measure again.',
+  noSprayer: (metric: boolean) =>
+    `To see the water and the tanks, add your sprayer to the lawn file: equipment: { sprayer: ${
+      metric
+        ? '{ tank: 15 L, output: 4 L/100 m2 } }, or in place of output what you measured: catch-test: { course: [5 m, 10 m], caught: 2 L }'
+        : '{ tank: 4 gal, output: 1 gal/1000 sqft } }, or in place of output what you measured: catch-test: { course: [18.5 ft, 18.5 ft], caught: 40 fl oz }'
+    }.`,
+} as const;
+
+/** The area that a pace is told for [m²]. */
+export const PACE_AREA = { us: 1000 * factorOf('sqft'), metric: 100 } as const;
