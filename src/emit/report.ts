@@ -2,7 +2,6 @@ import { parseDay } from '../base/day.ts';
 import { type Display, displayOf } from '../base/display.ts';
 import { cleaned } from '../base/text.ts';
 import type { Application, Season } from '../model/season.ts';
-import { tankTable } from './sprayer-report.ts';
 import { type Column, table, wrapped } from './table.ts';
 
 /** Lines of a text behind an indent of its own and the block's; lines after the first are set in further. */
@@ -149,7 +148,6 @@ export function stepReport(application: Application, season: Season, width: numb
         )),
     ...section('Why', wrap(application.why)),
     ...section('What to do', wrap(application.how)),
-    ...section('Tanks', tankTable(application, season, width)),
     ...section('Not judged: look before you start', wrap(notJudged.length > 0 ? [notJudged.join(', ')] : [])),
     ...section('Take care', wrap(application.cautions)),
     ...section('Sources', wrap(application.sources)),

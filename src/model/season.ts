@@ -31,6 +31,8 @@ export interface Season {
   /** What has moved against the usual, and the soil and heat behind it. */
   readonly moved: readonly string[];
   readonly today: Today;
+  /** What the lawn's sprayer puts down; null where the lawn names none. */
+  readonly sprayer: SprayerPlan | null;
   readonly applications: readonly Application[];
   readonly shopping: readonly Purchase[];
   /** What the journal has left of what was counted; kg or litres, the other null. */
@@ -115,6 +117,23 @@ export interface Total {
   readonly amountL: number | null;
 }
 
+/** A sprayer's output, known or by its test. */
+export interface SprayerPlan {
+  readonly tankL: number;
+  /** What it puts down of the whole mix. */
+  readonly outputLPerM2: number;
+  /** What a full tank covers. */
+  readonly coversM2: number;
+  /** Where the output is from: the lawn file, a catch test on a course, or a nozzle test. */
+  readonly by: 'file' | 'catch' | 'nozzle';
+  /** The pace of a timed catch test; null without. */
+  readonly paceSPerM2: number | null;
+  /** The speed of a nozzle test; null without. */
+  readonly speedMps: number | null;
+  /** The same in words. */
+  readonly how: readonly string[];
+}
+
 /** Tanks of a sprayer that are filled alike: full ones, or the last one. */
 export interface Tank {
   /** The areas that are sprayed out of the mix. */
@@ -130,6 +149,8 @@ export interface Tank {
   readonly productL: number | null;
   /** The product in words, or what to do where it is not known. */
   readonly amount: string;
+  /** The whole fill in words. */
+  readonly line: string;
 }
 
 export interface Purchase {

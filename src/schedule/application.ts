@@ -6,7 +6,7 @@ import type { Amount } from '../model/fields.ts';
 import type { JournalEntry } from '../model/journal.ts';
 import { isPesticide } from '../model/product.ts';
 import type { Step } from '../model/program.ts';
-import type { Application, AreaAmount, Total } from '../model/season.ts';
+import type { Application, AreaAmount, Tank, Total } from '../model/season.ts';
 import { hoursOn, minutesFor } from './hours.ts';
 import { reasons, type Writing } from './reasons.ts';
 import { isKnown } from './rules/shares.ts';
@@ -23,6 +23,7 @@ export function applicationOf(placed: DosedStep, writing: Writing): Application 
   const open = status === 'expected' || status === 'open' || status === 'due';
   const day = progress.doneOn ?? (open ? (choice?.day ?? null) : null);
   const toDo = open ? areas.filter(({ id }) => !progress.areasDone.includes(id)) : areas;
+  const tanks = tanksOf(placed, toDo, writing);
   const hours = open && day !== null ? hoursFor(placed, day, toDo, writing) : null;
   return {
     id: placed.id,
@@ -40,13 +41,13 @@ export function applicationOf(placed: DosedStep, writing: Writing): Application 
     inWindow: open && choice ? Number(choice.inWindow.toFixed(3)) : null,
     why: reasons(placed, writing),
     notJudged: open ? notJudged(step, day, writing) : [],
-    how: howTo(placed, toDo, writing),
+    how: howTo(placed, toDo, tanks, writing),
     cautions: [...(step.cautions ?? []), ...usualCautions(substancesOf(step, placed.dose))],
     sources: sourcesOf(placed, writing),
     areas,
     areasDone: progress.areasDone,
     totals: totalsOf(toDo),
-    tanks: tanksOf(placed, toDo, writing),
+    tanks,
     inAll: inAll(placed, toDo, writing.display),
     used: progress.entries.map((entry) => entryInWords(entry, writing)),
     nutrientsGPerM2: placed.dose ? rounded(nutrientsOf(dosedMost(placed, placed.dose))) : NO_NUTRIENTS,
@@ -135,7 +136,7 @@ function sourcesOf({ step, program }: DosedStep, { words }: Writing): string[] {
 }
 
 /** How to put it down, line by line. */
-function howTo(placed: DosedStep, areas: readonly AreaAmount[], writing: Writing): string[] {
+function howTo(placed: DosedStep, areas: readonly AreaAmount[], tanks: readonly Tank[], writing: Writing): string[] {
   const { step, dose } = placed;
   const { areas: sizes, display, words } = writing;
   const lines: string[] = [];
@@ -153,7 +154,7 @@ function howTo(placed: DosedStep, areas: readonly AreaAmount[], writing: Writing
   }
   if (dose?.rate === null && dose.missing === 'label') lines.push(words.noLabel);
   if (areas.some(({ passes }) => passes.length > 0)) lines.push(words.setLow);
-  lines.push(...sprayingInWords(placed, areas, writing));
+  lines.push(...sprayingInWords(placed, areas, tanks, writing));
   const label = dose?.product?.label;
   const waterIn = label?.waterIn ?? step.waterIn;
   if (waterIn)

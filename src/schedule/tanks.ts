@@ -1,13 +1,13 @@
 import { inWords, roundingOf } from '../amounts/amount.ts';
-import { outputOf, speedOver, timeFor } from '../amounts/sprayer/output.ts';
-import { type Fill, isOverfull, isSprayed, tanksFor } from '../amounts/sprayer/tanks.ts';
+import { outputOf } from '../amounts/sprayer/output.ts';
+import { type Fill, isSprayed, tanksFor } from '../amounts/sprayer/tanks.ts';
 import type { Rate } from '../model/fields.ts';
 import type { Product } from '../model/product.ts';
 import type { AreaAmount, Tank } from '../model/season.ts';
 import type { Sprayer } from '../model/sprayer.ts';
 import type { Writing } from './reasons.ts';
+import { sprayerOf } from './sprayer.ts';
 import type { DosedStep } from './within-caps.ts';
-import { PACE_AREA } from './words/sprayer-en.ts';
 
 /** Areas that get the same rate, and the tanks for all of them. */
 interface Mix {
@@ -27,8 +27,6 @@ function rateOn({ amountKg, amountL, areaM2 }: AreaAmount): Rate | null {
 const sprays = ({ step, dose }: DosedStep): boolean =>
   dose?.product ? isSprayed(dose.product) : step.work === 'spray' && dose !== null;
 
-const sprayerOf = ({ ground }: Writing): Sprayer | undefined => ground.lawn.equipment?.sprayer;
-
 /** A rate that differs by less than this share is the same. */
 const HAIR = 1e-9;
 const alike = (a: Rate | null, b: Rate | null): boolean =>
@@ -40,6 +38,7 @@ function mixesOf(placed: DosedStep, areas: readonly AreaAmount[], sprayer: Spray
   const groups: { rate: Rate | null; of: AreaAmount[] }[] = [];
   for (const area of areas) {
     const rate = rateOn(area);
+    if (rate?.value === 0) continue;
     const group = groups.find((one) => alike(one.rate, rate));
     if (group) group.of.push(area);
     else groups.push({ rate, of: [area] });
@@ -64,54 +63,40 @@ function inTank({ amounts: [amount] }: Fill, { open }: Mix, { dose }: DosedStep,
 
 /** How the tanks of a step are filled, as plain data. */
 export function tanksOf(placed: DosedStep, areas: readonly AreaAmount[], writing: Writing): Tank[] {
-  const sprayer = sprayerOf(writing);
+  const sprayer = writing.ground.lawn.equipment?.sprayer;
   if (!sprayer || !sprays(placed)) return [];
-  return mixesOf(placed, areas, sprayer).flatMap((mix) =>
+  const mixes = mixesOf(placed, areas, sprayer);
+  return mixes.flatMap((mix) =>
     mix.fills.map((fill): Tank => {
-      const [amount] = fill.amounts;
+      const [product] = fill.amounts;
+      const amount = inTank(fill, mix, placed, writing);
+      const isLast = fill.spray < sprayer.tank * (1 - HAIR);
+      const line = writing.words.tank(fill, isLast, product ? amount : null, writing.display);
       return {
         areas: mix.areas,
         count: fill.count,
         areaM2: fill.area,
         sprayL: fill.spray * 1000,
         waterL: fill.water === null ? null : fill.water * 1000,
-        productKg: amount?.by === 'mass' ? amount.value : null,
-        productL: amount?.by === 'volume' ? amount.value * 1000 : null,
-        amount: inTank(fill, mix, placed, writing),
+        productKg: product?.by === 'mass' ? product.value : null,
+        productL: product?.by === 'volume' ? product.value * 1000 : null,
+        amount,
+        line: mixes.length > 1 ? writing.words.tanksFor(mix.areas, line) : line,
       };
     }),
   );
 }
 
 /** Spraying in words: what the sprayer puts down, the pace, the tanks; what to add where the lawn names no sprayer. */
-export function sprayingInWords(placed: DosedStep, areas: readonly AreaAmount[], writing: Writing): string[] {
-  const { words, display, ground } = writing;
+export function sprayingInWords(
+  placed: DosedStep,
+  areas: readonly AreaAmount[],
+  tanks: readonly Tank[],
+  { words, display, ground }: Writing,
+): string[] {
   if (!sprays(placed) || areas.length === 0) return [];
-  const sprayer = sprayerOf(writing);
-  const units = ground.lawn.display?.units ?? 'us';
-  if (!sprayer) return [words.noSprayer(units === 'metric')];
-  const by = sprayer.catchTest ? 'catch' : sprayer.nozzleTest ? 'nozzle' : 'file';
-  const mixes = mixesOf(placed, areas, sprayer);
-  const tankLines = mixes.flatMap((mix) => [
-    ...(mixes.length > 1 ? [words.tanksFor(mix.areas)] : []),
-    ...mix.fills.map((fill) => {
-      const isFull = fill.spray >= sprayer.tank * (1 - HAIR);
-      return words.tank(fill, !isFull, fill.amounts.length > 0 ? inTank(fill, mix, placed, writing) : null, display);
-    }),
-  ]);
-  return [
-    words.sprayer({ tank: sprayer.tank, output: outputOf(sprayer), by }, display),
-    ...paceInWords(sprayer, writing),
-    ...tankLines,
-    ...(mixes.some(({ fills }) => isOverfull(fills)) ? [words.tooThick] : []),
-    words.mixing,
-  ];
-}
-
-/** How fast to go: as in the test that the output comes from. */
-function paceInWords({ catchTest, nozzleTest }: Sprayer, { words, display, ground }: Writing): string[] {
-  if (nozzleTest) return [words.speed(speedOver(nozzleTest.run, nozzleTest.time), display)];
-  const area = PACE_AREA[ground.lawn.display?.units ?? 'us'];
-  const time = catchTest ? timeFor(catchTest, area) : null;
-  return time === null ? [] : [words.pace(area, time, display)];
+  const sprayer = sprayerOf(ground.lawn, display, words);
+  if (!sprayer) return [words.noSprayer(ground.lawn.display?.units === 'metric')];
+  const isThick = tanks.some(({ waterL }) => waterL !== null && waterL <= HAIR);
+  return [...sprayer.how, ...tanks.map(({ line }) => line), ...(isThick ? [words.tooThick] : []), words.mixing];
 }

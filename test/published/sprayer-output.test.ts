@@ -1,10 +1,17 @@
 /**
  * What a sprayer puts down: the worked examples of extension services.
+ * By the functions and by `soilclock sprayer --json`.
  * Within ±0.5 % of the exact value; where a source prints a rounded one, the printed one stands beside it.
  */
 import { describe, expect, test } from 'vitest';
 import { OUNCE_COURSE, outputByCourse, outputByNozzle, speedOver } from '../../src/amounts/sprayer/output.ts';
 import { factorOf } from '../../src/base/units.ts';
+import type { Application, SprayerPlan } from '../../src/model/season.ts';
+import { inventedWeather } from '../invented-weather.ts';
+import { folderWith, lawnText, programText, soilclock } from '../kit.ts';
+
+/** Twelve invented years up to the day of the plan; only dates hang on them, not amounts. */
+const weather = inventedWeather('2015-01-01', '2027-01-31');
 
 const GAL = factorOf('gal');
 const FLOZ = factorOf('floz');
@@ -72,5 +79,57 @@ describe('the 5940 method', () => {
     { ft: 200, s: 34, mph: (200 * 60) / (34 * 88) },
   ])('$ft ft in $s s are $mph mph: ft × 60 / (s × 88) (read: UF/IFAS Marion County 2017)', ({ ft, s, mph }) => {
     within(speedOver(ft * FOOT, s * SECOND) / MPH, mph);
+  });
+});
+
+describe('soilclock sprayer', () => {
+  /** What the command prints of a lawn of one acre whose sprayer has a tank of one gallon. */
+  async function told(test: string, rate = '1 fl oz/acre') {
+    const step = `  - { id: spray, name: Spray, work: spray, window: { opens: { date: 05-01 } }, apply: { product: tonic, rate: ${rate} } }\n`;
+    const cwd = folderWith({
+      'program.yaml': programText(step),
+      'lawn.yaml': lawnText(
+        `products: [{ id: tonic, form: liquid }]\nareas: { front: { measured: 1 acre } }\nequipment: { sprayer: { tank: 1 gal, ${test} } }\n`,
+      ),
+      'weather.csv': weather,
+    });
+    const { stdout, stderr } = await soilclock(cwd, ['sprayer', 'lawn.yaml', '--json', '--as-of', '2027-02-01']);
+    const { sprayer, steps } = JSON.parse(stdout) as { sprayer: SprayerPlan; steps: readonly Application[] };
+    if (!sprayer) throw new Error(stderr);
+    return { gpa: sprayer.outputLPerM2 / 1000 / GPA, sprayer, tanks: steps[0]?.tanks ?? [] };
+  }
+  const CATCH = 'catch-test: { course: 340.3125 sqft, caught: 40 fl oz, time: 51 s }';
+
+  test('40 fl oz caught on 1/128 acre are 40 gal/acre, and a gallon covers 1089 ft² (slidegur 5284)', async () => {
+    const { gpa, sprayer } = await told(CATCH);
+    within(gpa, 40);
+    within(sprayer.coversM2 / FOOT ** 2, 1089);
+  });
+  test('the pace is that of the course: 51 s for 1/128 acre (slidegur 5284)', async () => {
+    const { sprayer } = await told(CATCH);
+    within((sprayer.paceSPerM2 ?? 0) * OUNCE_COURSE, 51);
+  });
+  test('an acre takes 40 tanks of a gallon, each with 0.8 fl oz of 32 fl oz/acre (slidegur 5284; printed about 24 mL, exactly 23.66)', async () => {
+    const { tanks } = await told(CATCH, '32 fl oz/acre');
+    expect(tanks.map(({ count }) => count)).toEqual([40]);
+    within(((tanks[0]?.productL ?? 0) * 1e-3) / FLOZ, 0.8);
+    within((tanks[0]?.productL ?? 0) * 1000, 23.6588);
+  });
+  test('the course by its printed sides 10 × 34 ft gives the same to 0.5 %', async () => {
+    within((await told('catch-test: { course: [10 ft, 34 ft], caught: 40 fl oz }')).gpa, 40);
+  });
+  // The course of 18.5 × 18.5 ft is 342.25 ft²: what is caught on it is worked out by its own size.
+  test('the course of 18.5 × 18.5 ft gives its own size, 0.6 % more than 1/128 acre', async () => {
+    within((await told('catch-test: { course: [18.5 ft, 18.5 ft], caught: 40 fl oz }')).gpa, (40 * 340.3125) / 342.25);
+  });
+  test('5940 × 0.125 gal/min / (3 mph × 20 in) is 12.375 gal/acre (UF/IFAS Marion County 2017, Albany County WY)', async () => {
+    const nozzle = 'nozzle-test: { caught: 16 fl oz, in: 1 min, spacing: 20 in, run: 88 ft, time: 20 s }';
+    const { gpa, sprayer } = await told(nozzle);
+    within(gpa, 12.375);
+    within((sprayer.speedMps ?? 0) / MPH, 3);
+  });
+  test('60,000 × 0.5 L/min / (4.5 km/h × 50 cm) is 133.3 L/ha (the metric form of the same)', async () => {
+    const nozzle = 'nozzle-test: { caught: 500 mL, in: 60 s, spacing: 50 cm, run: 30 m, time: 24 s }';
+    within((await told(nozzle)).sprayer.outputLPerM2 * 10_000, 60_000 / 450);
   });
 });

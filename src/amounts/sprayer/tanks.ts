@@ -63,6 +63,3 @@ function volumeOf(product: Product, amount: Amount): CubicMetres | null {
 
 /** Whether a product is put down with a sprayer. */
 export const isSprayed = ({ form }: Product): boolean => form === 'liquid' || form === 'soluble';
-
-/** Whether the products alone fill the tank: the sprayer puts down too little to carry them. */
-export const isOverfull = (fills: readonly Fill[]): boolean => fills.some(({ water }) => water !== null && water <= 0);

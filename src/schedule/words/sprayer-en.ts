@@ -34,7 +34,7 @@ export const sprayerWords = {
     const carrier = water === null ? 'topped up with water' : `and ${display.volume(water)} of water`;
     return `${which}: ${display.volume(spray)} ${mix}${amount === null ? '' : ` ${carrier}`}, for ${display.area(area)}.`;
   },
-  tanksFor: (areas: readonly string[]) => `For ${areas.join(', ')}:`,
+  tanksFor: (areas: readonly string[], line: string) => `For ${areas.join(', ')}: ${line}`,
   mixing: 'The label gives the order of mixing and the least amount of water.',
   tooThick:
     'The product alone is as much as the sprayer puts down, which leaves no room for water. Take nozzles or a pace that put down more, and measure again.',
