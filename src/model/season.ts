@@ -84,6 +84,8 @@ export interface Application {
   readonly areasDone: readonly string[];
   /** What is put down in all; of work that is partly done, what is still to come. */
   readonly totals: readonly Total[];
+  /** What soil tests ask for, an entry an area, where the step goes by them. */
+  readonly soilTest: readonly AskedByTest[];
   /** How the sprayer's tanks are filled for it; none where nothing is sprayed, or the lawn names no sprayer. */
   readonly tanks: readonly Tank[];
   /** The same in words: "20.7 lb"; null where nothing is or it is not known. */
@@ -115,6 +117,26 @@ export interface Total {
   readonly product: string;
   readonly amountKg: number | null;
   readonly amountL: number | null;
+}
+
+/** What a soil test asks for on an area, and what is put down of it. Lime counts as pure calcium carbonate. */
+export interface AskedByTest {
+  readonly area: string;
+  readonly what: 'lime' | 'P2O5' | 'K2O';
+  /** The day of the test; null where there is none. */
+  readonly test: string | null;
+  /** Where the amount is from: the laboratory's own figure, the table of acidity; or why there is none. */
+  readonly by: 'laboratory' | 'table' | 'enough' | 'no-amount' | 'no-test';
+  /** In all, nutrients for the year; null where the test names no amount. */
+  readonly askedGPerM2: number | null;
+  /** What the journal has put down since. */
+  readonly doneGPerM2: number;
+  /** What other steps are planned to put down. */
+  readonly otherwiseGPerM2: number;
+  /** What this step puts down; null where no product is known. */
+  readonly nowGPerM2: number | null;
+  /** What is still to come after it. */
+  readonly leftGPerM2: number;
 }
 
 /** A sprayer's output, known or by its test. */

@@ -127,6 +127,8 @@ function toProblem(issue: v.BaseIssue<unknown>, place: YamlFile['place'], data: 
     case 'turf-both':
     case 'sprayer-output':
     case 'sprayer-caught-in':
+    case 'by-soil-test':
+    case 'soil-test-nitrogen':
     case 'degree-days-upper':
     case 'degree-days-cutoff':
     case 'degree-days-soil':

@@ -1,5 +1,6 @@
 import { type AreaInput, areaAmount, inWords, roundingOf } from '../amounts/amount.ts';
 import { type Dose, NO_NUTRIENTS, nutrientsOf } from '../amounts/product.ts';
+import { LIME_TABLE_SOURCE } from '../amounts/soil-test/lime-table.ts';
 import { type Day, formatDay } from '../base/day.ts';
 import { type Display, significant } from '../base/display.ts';
 import type { Amount } from '../model/fields.ts';
@@ -11,13 +12,14 @@ import { hoursOn, minutesFor } from './hours.ts';
 import { reasons, type Writing } from './reasons.ts';
 import { isKnown } from './rules/shares.ts';
 import { substancesOf } from './rules/substances.ts';
+import type { TestedArea, TestedStep } from './soil-test/tested.ts';
 import { sprayingInWords, tanksOf } from './tanks.ts';
 import { spreadOf } from './windows.ts';
 import type { DosedStep } from './within-caps.ts';
 import { usualCautions } from './words/cautions-en.ts';
 
 /** A placed step as plain data, with its reasons in words. */
-export function applicationOf(placed: DosedStep, writing: Writing): Application {
+export function applicationOf(placed: TestedStep, writing: Writing): Application {
   const { step, season, windows, choice, progress, chance, status } = placed;
   const areas = areaAmounts(placed, writing);
   const open = status === 'expected' || status === 'open' || status === 'due';
@@ -48,11 +50,34 @@ export function applicationOf(placed: DosedStep, writing: Writing): Application 
     areasDone: progress.areasDone,
     totals: totalsOf(toDo),
     tanks,
+    soilTest: placed.tested.map(asData),
     inAll: inAll(placed, toDo, writing.display),
     used: progress.entries.map((entry) => entryInWords(entry, writing)),
     nutrientsGPerM2: placed.dose ? rounded(nutrientsOf(dosedMost(placed, placed.dose))) : NO_NUTRIENTS,
   };
 }
+
+const asData = ({
+  area,
+  what,
+  test,
+  by,
+  asked,
+  done,
+  others,
+  now,
+  left,
+}: TestedArea): Application['soilTest'][number] => ({
+  area,
+  what,
+  test: test === null ? null : formatDay(test),
+  by,
+  askedGPerM2: asked,
+  doneGPerM2: done,
+  otherwiseGPerM2: others,
+  nowGPerM2: Number.isFinite(now) ? now : null,
+  leftGPerM2: left,
+});
 
 const rounded = (nutrients: Record<'N' | 'P2O5' | 'K2O', number>) => ({
   N: Number(significant(nutrients.N, 6)),
@@ -122,7 +147,7 @@ function notJudged({ weather }: Step, day: Day | null, { ground, words, display 
 }
 
 /** Every source that a step names, in words, each once. */
-function sourcesOf({ step, program }: DosedStep, { words }: Writing): string[] {
+function sourcesOf({ step, program, tested }: TestedStep, { words }: Writing): string[] {
   const keys = new Set<string>();
   const visit = (value: unknown): void => {
     if (value === null || typeof value !== 'object') return;
@@ -132,7 +157,8 @@ function sourcesOf({ step, program }: DosedStep, { words }: Writing): string[] {
     }
   };
   visit(step);
-  return [...keys].map((key) => program.sources?.[key] ?? words.unpublished(key));
+  const table = tested.some(({ by }) => by === 'table') ? [LIME_TABLE_SOURCE] : [];
+  return [...[...keys].map((key) => program.sources?.[key] ?? words.unpublished(key)), ...table];
 }
 
 /** How to put it down, line by line. */

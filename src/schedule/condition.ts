@@ -1,7 +1,8 @@
 import type { SquareMetres } from '../base/units.ts';
 import type { Condition } from '../model/condition.ts';
-import type { Lawn, SoilTest } from '../model/lawn.ts';
+import type { Lawn } from '../model/lawn.ts';
 import type { Step } from '../model/program.ts';
+import type { SoilTest } from '../model/soil-test.ts';
 
 /** A key of a condition that speaks against a step on an area. */
 export type Unwanted =
