@@ -1,3 +1,4 @@
+import { formatDay } from '../../base/day.ts';
 import type { Display } from '../../base/display.ts';
 import type { TestedArea } from '../soil-test/tested.ts';
 
@@ -12,7 +13,7 @@ export const soilTestWords = {
     const name = NAMES[what];
     const where = areas.join(', ');
     if (test === null) return `${where}: no soil test is written down, and this step goes by one alone.`;
-    const from = `the soil test of ${display.day(test)}`;
+    const from = `the soil test of ${formatDay(test)}`;
     if (by === 'enough') return `${where}: ${from} asks for no ${name}.`;
     if (asked === null) {
       const table =
@@ -27,7 +28,7 @@ export const soilTestWords = {
       ...(others > 0 ? [`${rate(others)} comes with other work`] : []),
       ...(left > 0
         ? [
-            `${rate(left)} is left for later${next === null ? '' : `, from ${display.day(next)} on`}: this is the most at a time`,
+            `${rate(left)} is left for later${next === null ? '' : `, from ${formatDay(next)} on`}: this is the most at a time`,
           ]
         : []),
     ];
