@@ -1,6 +1,5 @@
-import { type Program, type Step, triggersIn } from '../model/program.ts';
+import { byTestOf, type Program, type Step, triggersIn } from '../model/program.ts';
 import type { Trigger } from '../model/trigger.ts';
-import { byTestOf } from '../schedule/soil-test/tested.ts';
 import { type Finding, finding } from './finding.ts';
 
 const EDGES = ['opens', 'best', 'closes'] as const;

@@ -179,6 +179,13 @@ export const ExtendingSchema = map({
   steps: maybe(v.array(map({ ...optional(stepKeys), id, drop: maybe(v.literal(true)) }))),
 });
 
+/** What a step puts down by the soil test. */
+export type ByTest = ApplyOf<'product' | 'nutrient' | 'amendment'>;
+
+/** What a step puts down, where it goes by the soil test; null where it does not. */
+export const byTestOf = ({ apply }: Step): ByTest | null =>
+  apply && 'by' in apply && apply.by === 'soil-test' ? apply : null;
+
 /** Every trigger inside a trigger, itself first. */
 export function triggersIn(trigger: Trigger): Trigger[] {
   if (trigger.kind === 'any-of' || trigger.kind === 'all-of') return [trigger, ...trigger.of.flatMap(triggersIn)];

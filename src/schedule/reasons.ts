@@ -1,11 +1,11 @@
 import type { Day } from '../base/day.ts';
 import type { Display } from '../base/display.ts';
-import { triggersIn } from '../model/program.ts';
+import { byTestOf, triggersIn } from '../model/program.ts';
 import type { Trigger } from '../model/trigger.ts';
 import { broughtBy } from './caps.ts';
 import type { Ground } from './ground.ts';
 import { readingOf } from './readings.ts';
-import { byTestOf, type TestedArea, type TestedStep } from './soil-test/tested.ts';
+import type { TestedArea, TestedStep } from './soil-test/tested.ts';
 import { usualDate } from './usual-date.ts';
 import { type Edge, edgeDay, LEAST_CHANCE } from './windows.ts';
 import type { DosedStep } from './within-caps.ts';

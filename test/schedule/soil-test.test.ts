@@ -107,4 +107,14 @@ describe('where laboratories differ, the report wins', () => {
     const season = await plan({ steps: PHOSPHATE, lawn: tested(', phosphorus: high, P2O5: 0.5 lb/1000 sqft') });
     expect(pounds(season, 'phosphate')).toBeCloseTo(0.5 / 0.46, 6);
   });
+  test("a report with an amount gets it, whatever the program's bound", async () => {
+    const bound = LIME.replace('work: spread', 'work: spread, only-if: { soil-test: { pH: { below: 5.5 } } }');
+    const season = await plan({ steps: bound, lawn: tested(', lime: 30 lb/1000 sqft') });
+    expect(pounds(season, 'lime')).toBeCloseTo(30, 6);
+  });
+  test('a report without an amount is held to the bound of the program', async () => {
+    const bound = LIME.replace('work: spread', 'work: spread, only-if: { soil-test: { pH: { below: 5.5 } } }');
+    const season = await plan({ steps: bound, lawn: tested('') });
+    expect(application(season, 'lime').status).toBe('dropped');
+  });
 });

@@ -1,6 +1,7 @@
 import type { JournalEntry } from '../../model/journal.ts';
+import { byTestOf } from '../../model/program.ts';
 import type { Ground } from '../ground.ts';
-import { byTestOf, isLime } from '../soil-test/tested.ts';
+import { isLime } from '../soil-test/tested.ts';
 import type { DayRule, RuleInput } from './rule.ts';
 import { overlaps } from './spacing.ts';
 

@@ -1,12 +1,13 @@
 import type { Dose } from '../../amounts/product.ts';
 import { askedBy } from '../../amounts/soil-test/asked.ts';
 import type { SquareMetres } from '../../base/units.ts';
+import { type ByTest, byTestOf } from '../../model/program.ts';
 import type { Share } from '../caps.ts';
 import { soilTestOf } from '../condition.ts';
 import type { Ground } from '../ground.ts';
 import type { DosedStep } from '../within-caps.ts';
 import { broughtBefore, broughtBeside } from './brought.ts';
-import { type ByTest, bringsOf, byTestOf, type TestedArea, type TestedStep, testable } from './tested.ts';
+import { bringsOf, type TestedArea, type TestedStep, testable } from './tested.ts';
 
 const HAIR = 1e-9;
 

@@ -3,7 +3,7 @@ import { nutrientsOf } from '../../amounts/product.ts';
 import type { AskedBy, Testable } from '../../amounts/soil-test/asked.ts';
 import type { Day } from '../../base/day.ts';
 import type { Product } from '../../model/product.ts';
-import type { Apply, Step } from '../../model/program.ts';
+import type { ByTest } from '../../model/program.ts';
 import type { DosedStep } from '../within-caps.ts';
 
 /** What a soil test asks for on an area, and what a step puts down of it. Grams on each square metre; lime as calcium carbonate. */
@@ -31,12 +31,6 @@ export interface TestedArea {
 export interface TestedStep extends DosedStep {
   readonly tested: readonly TestedArea[];
 }
-
-export type ByTest = Extract<Apply, { kind: 'product' | 'nutrient' | 'amendment' }>;
-
-/** What a step puts down, where it goes by the soil test. */
-export const byTestOf = ({ apply }: Step): ByTest | null =>
-  apply && 'by' in apply && apply.by === 'soil-test' ? apply : null;
 
 /** Whether a product is lime. */
 export const isLime = (product: Product): boolean => product.neutralising !== undefined;

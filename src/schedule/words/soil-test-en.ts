@@ -18,7 +18,7 @@ export const soilTestWords = {
     if (asked === null) {
       const table =
         acidity === null ? '' : ' The table of acidity goes from 2.0 to 25.7 meq/100 g, to pH 6.0, 6.5 or 7.0.';
-      const add = what === 'lime' ? 'lime: 40 lb/1000 sqft, or acidity: 7.1 and goal: 6.5' : `${what}: 1 lb/1000 sqft`;
+      const add = what === 'lime' ? `lime: ${rate(200)}, or acidity: 7.1 and goal: 6.5` : `${what}: ${rate(5)}`;
       return `${where}: ${from} names no amount of ${name}, so this is the program's own rate, the most at a time. If the report has one, add it to the test (${add}).${table}`;
     }
     const kind = what === 'lime' ? 'lime, as pure calcium carbonate' : `${name} for the year`;
