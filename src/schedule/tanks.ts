@@ -96,7 +96,7 @@ export function sprayingInWords(
 ): string[] {
   if (!sprays(placed) || areas.length === 0) return [];
   const sprayer = sprayerOf(ground.lawn, display, words);
-  if (!sprayer) return [words.noSprayer(ground.lawn.display?.units === 'metric')];
+  if (!sprayer) return [words.noSprayer];
   const isThick = tanks.some(({ waterL }) => waterL !== null && waterL <= HAIR);
   return [...sprayer.how, ...tanks.map(({ line }) => line), ...(isThick ? [words.tooThick] : []), words.mixing];
 }

@@ -38,12 +38,7 @@ export const sprayerWords = {
   mixing: 'The label gives the order of mixing and the least amount of water.',
   tooThick:
     'The product alone is as much as the sprayer puts down, which leaves no room for water. Take nozzles or a pace that put down more, and measure again.',
-  noSprayer: (metric: boolean) =>
-    `To see the water and the tanks, add your sprayer to the lawn file: equipment: { sprayer: ${
-      metric
-        ? '{ tank: 15 L, output: 4 L/100 m2 } }, or in place of output what you measured: catch-test: { course: [5 m, 10 m], caught: 2 L }'
-        : '{ tank: 4 gal, output: 1 gal/1000 sqft } }, or in place of output what you measured: catch-test: { course: [18.5 ft, 18.5 ft], caught: 40 fl oz }'
-    }.`,
+  noSprayer: 'Once the lawn file names your sprayer, the tanks stand here; `soilclock sprayer` tells how to name it.',
 } as const;
 
 /** The area that a pace is told for [m²]. */
