@@ -106,9 +106,9 @@ export const aboutLawn: About = {
   to: ['The highest setting.', 15],
   'dial.step': ['The smallest step.', 0.25],
   speed: ['Walking speed.', '3 mph'],
-  sprayer: ['The sprayer: its tank, and one of output, catch-test and nozzle-test.'],
+  'equipment.sprayer': ['The sprayer: its tank, and one of output, catch-test and nozzle-test.'],
   tank: ['What its tank holds.', '4 gal', '15 L'],
-  output: ['What it puts down of the whole mix.', '1 gal/1000 sqft', '4 L/100 m2'],
+  'sprayer.output': ['What it puts down of the whole mix.', '1 gal/1000 sqft', '4 L/100 m2'],
   'catch-test': [
     'What it puts on a course: spray the course, then catch what all nozzles give in the same time. On 340.3125 sqft, 1/128 acre, the fluid ounces caught are gallons an acre.',
   ],
