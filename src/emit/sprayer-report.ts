@@ -59,7 +59,7 @@ function tankTable({ tanks }: Application, display: Display, width: number): str
       count === 1 ? `${before + 1}` : `${before + 1}–${before + count}, each`,
       display.volume(sprayL / 1000),
       amount,
-      waterL === null ? 'top up' : display.volume(waterL / 1000),
+      waterL === null ? 'top up' : waterL === 0 ? 'no room' : display.volume(waterL / 1000),
       display.area(areaM2),
       areas.join(', '),
     ];

@@ -165,7 +165,7 @@ export interface Tank {
   readonly areaM2: number;
   /** What goes into one of them in all. */
   readonly sprayL: number;
-  /** The water of it; null where the product's volume is not known, and the water tops it up. */
+  /** The water of it; null where the product's volume is not known, and the water tops it up; 0 where there is no room for any. */
   readonly waterL: number | null;
   readonly productKg: number | null;
   readonly productL: number | null;

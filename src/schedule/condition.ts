@@ -18,10 +18,10 @@ export const factsOf = (lawn: Lawn, area: string): Readonly<Record<string, boole
   ...lawn.areas[area]?.facts,
 });
 
-/** The latest soil test that is of an area or of the whole lawn. */
+/** The latest soil test that is of an area or of the whole lawn; of two of one day the area's own. */
 export function soilTestOf(lawn: Lawn, area: string): SoilTest | undefined {
   const tests = (lawn.soil?.tests ?? []).filter((test) => test.area === undefined || test.area === area);
-  return [...tests].sort((a, b) => b.date - a.date)[0];
+  return tests.toSorted((a, b) => b.date - a.date || Number(b.area !== undefined) - Number(a.area !== undefined))[0];
 }
 
 /** What speaks against a step on an area; nothing where it is wanted there. All keys of `only-if` have to hold, of `unless` not all. */

@@ -97,6 +97,6 @@ export function sprayingInWords(
   if (!sprays(placed) || areas.length === 0) return [];
   const sprayer = sprayerOf(ground.lawn, display, words);
   if (!sprayer) return [words.noSprayer];
-  const isThick = tanks.some(({ waterL }) => waterL !== null && waterL <= HAIR);
+  const isThick = tanks.some(({ waterL }) => waterL === 0);
   return [...sprayer.how, ...tanks.map(({ line }) => line), ...(isThick ? [words.tooThick] : []), words.mixing];
 }

@@ -79,6 +79,12 @@ describe('a step by the soil test', () => {
     const season = await plan({ steps: LIME, lawn: `${PRODUCTS}${areas}soil: { tests: [${tests.join(', ')}] }\n` });
     expect(application(season, 'lime').areas.map(({ amountKg }) => Math.round((amountKg ?? 0) / LB))).toEqual([20, 40]);
   });
+  test("of two reports of one day follows the area's own", async () => {
+    const areas = 'areas: { front: { measured: 1000 sqft }, back: { measured: 1000 sqft } }\n';
+    const tests = ['lime: 20', 'area: back, lime: 40'].map((one) => `{ date: 2027-02-20, ${one} lb/1000 sqft }`);
+    const season = await plan({ steps: LIME, lawn: `${PRODUCTS}${areas}soil: { tests: [${tests.join(', ')}] }\n` });
+    expect(application(season, 'lime').areas.map(({ amountKg }) => Math.round((amountKg ?? 0) / LB))).toEqual([20, 40]);
+  });
   test('in two parts of one season puts down the rest in the second', async () => {
     const second = byTest('amendment: limestone, rate: 50 lb/1000 sqft, spacing: 26 weeks', 'rest', '04-10')
       .replace('06-30', '12-10')

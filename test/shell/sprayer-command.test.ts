@@ -97,6 +97,22 @@ describe('soilclock sprayer', () => {
     });
     expect(steps).toEqual([]);
   });
+  test('mixes apart for areas that get different rates', async () => {
+    const limit = 'local-rules: [{ limit: N, yearly: 0.06 lb/1000 sqft }]\n';
+    const journal = '- { date: 2027-01-10, areas: [back], work: spray, product: tonic, used: 10 fl oz }\n';
+    const { steps } = await sprayer({ lawn: LIQUID + AREAS + limit, sprayer: FOUR, journal });
+    const [front, back] = ['front', 'back'].map(
+      (id) => steps[0]?.tanks.filter(({ areas }) => areas.includes(id)) ?? [],
+    );
+    expect(front?.map(({ count }) => count)).toEqual([1, 1]);
+    expect(back?.map(({ areas }) => areas)).toEqual([['back']]);
+    expect(back?.[0]?.productL ?? 0).toBeLessThan(front?.[0]?.productL ?? 0);
+  });
+  test('says where the product leaves no room for water', async () => {
+    const apply = '{ product: tonic, rate: 2 gal/1000 sqft }';
+    const { steps } = await sprayer({ sprayer: FOUR, apply });
+    expect(steps[0]?.tanks.map(({ waterL }) => waterL)).toEqual([0, 0]);
+  });
   test('tells water alone where the label is missing', async () => {
     const { steps } = await sprayer({ lawn: AREAS, apply: '{ pesticide: broadleaf }', sprayer: FOUR });
     expect(steps[0]?.tanks[0]).toMatchObject({ productKg: null, productL: null, amount: 'from your label' });

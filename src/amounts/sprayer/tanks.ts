@@ -15,7 +15,10 @@ export interface Fill {
   readonly area: SquareMetres;
   /** What goes into one of them in all [m³]. */
   readonly spray: CubicMetres;
-  /** The carrier water of it [m³]; null where a product's volume is not known, and the water tops it up. */
+  /**
+   * The carrier water of it [m³]; null where a product's volume is not known, and the water tops it up; 0 where the products
+   * alone are as much as the sprayer puts down.
+   */
   readonly water: CubicMetres | null;
   /** What goes in of each product, in their order. */
   readonly amounts: readonly Amount[];
@@ -48,11 +51,20 @@ export function tanksFor({ area, output, tank, products }: Job): Fill[] {
     const volumes = products.map(({ product }, i) => volumeOf(product, amounts[i] as Amount));
     const known = volumes.every((volume) => volume !== null);
     const spray = share * tank;
-    const water = known ? spray - volumes.reduce((sum, volume) => sum + volume, 0) : null;
+    const water = known
+      ? roomIn(
+          spray,
+          volumes.reduce((sum, volume) => sum + volume, 0),
+        )
+      : null;
     return [{ count, area: covers, spray, water, amounts }];
   };
   return [...(full > 0 ? fill(full, 1) : []), ...(rest > HAIR ? fill(1, rest) : [])];
 }
+
+/** What a tank has room for beside its products; a hair is none. */
+const roomIn = (spray: CubicMetres, taken: CubicMetres): CubicMetres =>
+  spray - taken > HAIR * spray ? spray - taken : 0;
 
 /** What an amount of product takes up in the tank [m³]: a liquid its volume; a powder next to nothing, the water is topped up. */
 function volumeOf(product: Product, amount: Amount): CubicMetres | null {

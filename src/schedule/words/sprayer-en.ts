@@ -31,7 +31,12 @@ export const sprayerWords = {
   tank: ({ count, area, spray, water }: Fill, isLast: boolean, amount: string | null, display: Display) => {
     const which = isLast ? 'Last tank' : count === 1 ? 'One full tank' : `${count} full tanks, each`;
     const mix = amount === null ? 'of spray' : `with ${amount}`;
-    const carrier = water === null ? 'topped up with water' : `and ${display.volume(water)} of water`;
+    const carrier =
+      water === null
+        ? 'topped up with water'
+        : water === 0
+          ? 'and no room for water'
+          : `and ${display.volume(water)} of water`;
     return `${which}: ${display.volume(spray)} ${mix}${amount === null ? '' : ` ${carrier}`}, for ${display.area(area)}.`;
   },
   tanksFor: (areas: readonly string[], line: string) => `For ${areas.join(', ')}: ${line}`,

@@ -47,6 +47,10 @@ describe('Tanks of a job', () => {
     const [fill] = tanksFor({ ...job, products: [{ product: liquid, rate: { by: 'volume', value: 0.0004 } }] });
     expect(fill?.water).toBe(0);
   });
+  test('hold no less than no water where the products are more than the output', () => {
+    const [fill] = tanksFor({ ...job, products: [{ product: liquid, rate: { by: 'volume', value: 0.0005 } }] });
+    expect(fill?.water).toBe(0);
+  });
 
   const positive = (max: number) => fc.double({ min: 1e-3, max, noNaN: true });
   test('give the job its area, its spray and its product, to 1e-9', () => {
