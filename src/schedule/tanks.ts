@@ -70,8 +70,9 @@ export function tanksOf(placed: DosedStep, areas: readonly AreaAmount[], writing
     mix.fills.map((fill): Tank => {
       const [product] = fill.amounts;
       const amount = inTank(fill, mix, placed, writing);
-      const isLast = fill.spray < sprayer.tank * (1 - HAIR);
-      const line = writing.words.tank(fill, isLast, product ? amount : null, writing.display);
+      const isFull = fill.spray >= sprayer.tank * (1 - HAIR);
+      const kind = isFull ? 'full' : mix.fills.length === 1 ? 'only' : 'last';
+      const line = writing.words.tank(fill, kind, product ? amount : null, writing.display);
       return {
         areas: mix.areas,
         count: fill.count,

@@ -28,8 +28,14 @@ export const sprayerWords = {
   pace: (area: SquareMetres, time: Days, display: Display) =>
     `Go as fast as in your test: ${display.area(area)} in ${clockTime(time)}.`,
   speed: (speed: MetresPerSecond, display: Display) => `Go as fast as in your test: ${display.speed(speed)}.`,
-  tank: ({ count, area, spray, water }: Fill, isLast: boolean, amount: string | null, display: Display) => {
-    const which = isLast ? 'Last tank' : count === 1 ? 'One full tank' : `${count} full tanks, each`;
+  tank: (
+    { count, area, spray, water }: Fill,
+    kind: 'full' | 'last' | 'only',
+    amount: string | null,
+    display: Display,
+  ) => {
+    const full = count === 1 ? 'One full tank' : `${count} full tanks, each`;
+    const which = { full, last: 'Last tank', only: 'One tank, not full' }[kind];
     const mix = amount === null ? 'of spray' : `with ${amount}`;
     const carrier =
       water === null
