@@ -66,6 +66,24 @@ export async function main(argv: readonly string[], io: Io): Promise<number> {
     });
 
   program
+    .command('sprayer')
+    .description("what the lawn's sprayer puts down, and how its tanks are filled; with STEP, how to do that step")
+    .argument('[lawn]', 'a lawn file; lawn.yaml here, or else the demo lawn')
+    .argument('[step]', 'the id of one step')
+    .option('--as-of <day>', 'as of this day instead of today (YYYY-MM-DD)')
+    .option(...json)
+    .option(...strict)
+    .addHelpText('after', '\nExample:\n  soilclock sprayer lawn.yaml\n  soilclock sprayer lawn.yaml autumn-broadleaf')
+    .action(async (lawn: string | undefined, step: string | undefined, options) => {
+      const { sprayerCommand } = await import('./shell/sprayer/sprayer-command.ts');
+      code = sprayerCommand(
+        [lawn, step].filter((word) => word !== undefined),
+        options,
+        io,
+      );
+    });
+
+  program
     .command('check')
     .description(
       'check files: programs at places of their climate, lawns with all they name, products, journals, weather',

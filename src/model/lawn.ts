@@ -1,6 +1,5 @@
 import * as v from 'valibot';
 import { AreaSchema } from './area.ts';
-import { LEVELS } from './condition.ts';
 import {
   above0,
   amount,
@@ -24,6 +23,8 @@ import {
 import { GRASSES } from './grass.ts';
 import { localRule } from './local-rule.ts';
 import { ProductSchema } from './product.ts';
+import { SoilTestSchema } from './soil-test.ts';
+import { SprayerSchema } from './sprayer.ts';
 import { TurfSchema } from './turf.ts';
 
 /** Kinds of soil by how they pass heat on; the numbers stand in `climate/soil-parameters.ts`. */
@@ -89,17 +90,6 @@ const ownProduct = map({ id, ...ProductSchema.pipe[1].entries });
 const forecastFile = v.pipe(v.string(), v.regex(/\./));
 const forecastService = word(FORECAST_SERVICES);
 
-/** A laboratory's report, of one area or of the whole lawn. */
-const soilTest = map({
-  date: day,
-  area: maybe(id),
-  pH: maybe(number(2, 12)),
-  phosphorus: maybe(word(LEVELS)),
-  potassium: maybe(word(LEVELS)),
-  /** The laboratory's own recommendation. */
-  lime: maybe(positive('mass per area')),
-});
-
 /** A season-long lawn: location, areas, grass, soil, equipment, shelf, working days, local rules; private. */
 export const LawnSchema = map({
   kind: v.literal('lawn', 'wrong-kind:lawn'),
@@ -148,7 +138,7 @@ export const LawnSchema = map({
   soil: maybe(
     map({
       texture: maybe(word(TEXTURES)),
-      tests: maybe(v.array(soilTest)),
+      tests: maybe(v.array(SoilTestSchema)),
     }),
   ),
   thermometer: maybe(
@@ -163,7 +153,7 @@ export const LawnSchema = map({
   facts: maybe(byId(v.boolean())),
   turf: maybe(TurfSchema),
   areas: v.pipe(byId(AreaSchema), v.minEntries(1, 'wrong-type:a map with at least one area')),
-  equipment: maybe(map({ spreader: maybe(spreader) })),
+  equipment: maybe(map({ spreader: maybe(spreader), sprayer: maybe(SprayerSchema) })),
   working: maybe(
     map({
       days: maybe(weekdays),
@@ -196,4 +186,3 @@ export interface Coordinates {
 
 /** A lawn whose place is known, be it written as coordinates or as a ZIP code. */
 export type Lawn = Omit<WrittenLawn, 'location'> & { readonly location: Coordinates };
-export type SoilTest = v.InferOutput<typeof soilTest>;

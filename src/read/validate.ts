@@ -125,6 +125,10 @@ function toProblem(issue: v.BaseIssue<unknown>, place: YamlFile['place'], data: 
     case 'trigger-after':
     case 'local-rule':
     case 'turf-both':
+    case 'sprayer-output':
+    case 'sprayer-caught-in':
+    case 'by-soil-test':
+    case 'soil-test-nitrogen':
     case 'degree-days-upper':
     case 'degree-days-cutoff':
     case 'degree-days-soil':

@@ -11,7 +11,8 @@ import type { Windows } from './windows.ts';
 export type Dropped =
   | { readonly because: 'unwanted' }
   | { readonly because: 'follows'; readonly step: string; readonly status: Status }
-  | { readonly because: 'limit'; readonly cap: string };
+  | { readonly because: 'limit'; readonly cap: string }
+  | { readonly because: 'soil-test' };
 
 /** A step in its season: window, day, status, dose. */
 export interface PlacedStep extends Assigned {

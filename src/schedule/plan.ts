@@ -14,6 +14,7 @@ import type { Writing } from './reasons.ts';
 import { shelfOf, workOf } from './shelf.ts';
 import { shoppingFor } from './shopping.ts';
 import { signalsOf, todayOf } from './signals.ts';
+import { sprayerOf } from './sprayer.ts';
 import { stepProblems } from './step-problems.ts';
 import { en } from './words/en.ts';
 
@@ -85,6 +86,7 @@ export function planSeason(input: PlanInput): {
     }),
     moved: movedAgainstUsual(applications, today, display, en),
     today,
+    sprayer: sprayerOf(lawn, display, en),
     applications,
     shopping,
     shelf: shelfOf(lawn, products, workOf(journal, applications, products)),

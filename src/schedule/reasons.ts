@@ -1,10 +1,11 @@
 import type { Day } from '../base/day.ts';
 import type { Display } from '../base/display.ts';
-import { triggersIn } from '../model/program.ts';
+import { byTestOf, triggersIn } from '../model/program.ts';
 import type { Trigger } from '../model/trigger.ts';
 import { broughtBy } from './caps.ts';
 import type { Ground } from './ground.ts';
 import { readingOf } from './readings.ts';
+import type { TestedArea, TestedStep } from './soil-test/tested.ts';
 import { usualDate } from './usual-date.ts';
 import { type Edge, edgeDay, LEAST_CHANCE } from './windows.ts';
 import type { DosedStep } from './within-caps.ts';
@@ -23,7 +24,7 @@ export interface Writing {
 }
 
 /** The rule, the value today and what is usual, the expected day and its spread, the limit that held. */
-export function reasons(placed: DosedStep, writing: Writing): string[] {
+export function reasons(placed: TestedStep, writing: Writing): string[] {
   const { step, status, program } = placed;
   const { display, words } = writing;
   const stepName = (id: string) => program.steps.find((one) => one.id === id)?.name ?? id;
@@ -35,6 +36,7 @@ export function reasons(placed: DosedStep, writing: Writing): string[] {
     ...(open ? [...expectation(placed, writing), ...choosing(placed, writing)] : []),
     ...(step.window.closes ? [words.closesWhen(rule(step.window.closes))] : []),
     ...heldBack(placed, writing),
+    ...askedByTest(placed, writing),
   ];
 }
 
@@ -94,5 +96,30 @@ function heldBack({ shares, dose }: DosedStep, { display, words }: Writing): str
     const whole = broughtBy(dose, cap.nutrient);
     const rate = (grams: number) => display.massRate(grams / 1000);
     return [words.held(area, rate(whole), rate(share * whole), cap.name, cap.source)];
+  });
+}
+
+/** What soil tests ask for, over the areas that are asked for the same. */
+function askedByTest({ step, tested, choice }: TestedStep, { display, words }: Writing): string[] {
+  const spacing = byTestOf(step)?.spacing;
+  const next = choice && spacing !== undefined ? choice.day + Math.ceil(spacing) : null;
+  const groups = new Map<string, TestedArea[]>();
+  for (const one of tested) {
+    const { area: _, ...same } = one;
+    const key = JSON.stringify(same);
+    groups.set(key, [...(groups.get(key) ?? []), one]);
+  }
+  return [...groups.values()].flatMap((group) => {
+    const [first] = group;
+    return first
+      ? [
+          words.tested(
+            group.map(({ area }) => area),
+            first,
+            next,
+            display,
+          ),
+        ]
+      : [];
   });
 }

@@ -25,6 +25,30 @@ export const lawn = {
   'local-rule': error((_: Found) => 'A "limit" needs "yearly", "single" or both: a rate such as 3 lb/1000 sqft.'),
   'turf-both': error((_: Found) => 'Turf is either seeded or sodded; name the one day that counts.'),
 
+  'sprayer-output': error(
+    (_: Found) =>
+      'A sprayer says in one way how much it puts down: output (1 gal/1000 sqft), a catch-test or a nozzle-test. Keep one of them.',
+  ),
+  'sprayer-caught-in': error(
+    (_: Found) =>
+      'With "caught-in" the catch test needs "time", the time that the course took; leave both out where they are the same.',
+  ),
+
+  'no-sprayer': error(
+    (a: { metric: boolean }) =>
+      `The lawn names no sprayer. Add it: equipment: { sprayer: ${
+        a.metric
+          ? '{ tank: 15 L, output: 4 L/100 m2 } }. In place of output, what you measured: catch-test: { course: [5 m, 10 m], caught: 2 L }'
+          : '{ tank: 4 gal, output: 1 gal/1000 sqft } }. In place of output, what you measured: catch-test: { course: [18.5 ft, 18.5 ft], caught: 40 fl oz }'
+      }.`,
+  ),
+  'not-sprayed': error(
+    (a: Step & { allowed: readonly string[] }) =>
+      `Step "${a.step}" is not sprayed here: its product is not a liquid or soluble one, or it puts nothing down. ${
+        a.allowed.length === 0 ? 'No step of this season is.' : `Sprayed are: ${list(a.allowed)}.`
+      }`,
+  ),
+
   // Products
   'unknown-product': error(
     (a: Word) =>

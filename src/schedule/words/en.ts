@@ -6,6 +6,8 @@ import type { Choice } from '../choose.ts';
 import type { Unwanted } from '../condition.ts';
 import type { Forbidden } from '../rules/forbidden.ts';
 import { droppedInWords, forbiddenInWords, unwantedInWords } from './rules-en.ts';
+import { soilTestWords } from './soil-test-en.ts';
+import { sprayerWords } from './sprayer-en.ts';
 import { days, HEAT_BY, percent } from './triggers-en.ts';
 
 /** A spread of days, or null where it falls on weather without one. */
@@ -36,6 +38,8 @@ export function againstUsual(day: Day, usual: Day, display: Display): string {
 /** The English texts of a plan: every sentence that a Season carries. */
 export const en = {
   days,
+  ...sprayerWords,
+  ...soilTestWords,
   opensWhen: (rule: string) => `Opens when ${rule}.`,
   closesWhen: (rule: string) => `Closes when ${rule}.`,
 
