@@ -4,6 +4,7 @@ import { triggersIn } from '../model/program.ts';
 import type { Trigger } from '../model/trigger.ts';
 import { broughtBy } from './caps.ts';
 import type { Ground } from './ground.ts';
+import type { Walks } from './passes.ts';
 import { readingOf } from './readings.ts';
 import { usualDate } from './usual-date.ts';
 import { type Edge, edgeDay, LEAST_CHANCE } from './windows.ts';
@@ -17,6 +18,8 @@ export interface Writing {
   readonly areas: ReadonlyMap<string, number>;
   readonly display: Display;
   readonly words: Words;
+  /** The ways over the areas with the spreader. */
+  readonly walks: Walks;
   readonly zone: string;
   /** Minutes that earlier jobs take on a day; kept up to date here. */
   readonly minutesTaken: Map<Day, number>;

@@ -1,5 +1,12 @@
 import { type Expected, error, type Found, list, meant, note, type Step, type Word, warning } from './forms.ts';
 
+type PanFault = 'centre' | 'short' | 'humps';
+const PAN_FAULTS: Readonly<Record<PanFault, string>> = {
+  centre: 'the middle of the row caught nothing',
+  short: 'the row ends before a pan caught half of what the middle caught, so it has to be wider',
+  humps: 'the catch does not fall off from the middle to the sides alone',
+};
+
 /** Problems of lawns and products. */
 export const lawn = {
   // Lawn
@@ -24,6 +31,27 @@ export const lawn = {
 
   'local-rule': error((_: Found) => 'A "limit" needs "yearly", "single" or both: a rate such as 3 lb/1000 sqft.'),
   'turf-both': error((_: Found) => 'Turf is either seeded or sodded; name the one day that counts.'),
+
+  // Spreaders
+  'spreader-swath': error(
+    (_: Found) => 'A spreader has "swath" or "pans", not both; keep the one that was measured last.',
+  ),
+  'spreader-pans': error(
+    (a: { fault: PanFault }) =>
+      `The pans give no width of a pass: ${PAN_FAULTS[a.fault]}. Test again, or write "swath" in place of "pans".`,
+  ),
+  'spreader-skew': warning(
+    (a: { percent: number; side: 'left' | 'right' }) =>
+      `The ${a.side} side of the pan test caught ${a.percent} % of the product. Set the spreader to throw straight, then test again.`,
+  ),
+  'unknown-spreader': error(
+    (a: Word) =>
+      `There is no spreader "${a.found}".${meant(a.nearest)} Spreaders: ${list(a.allowed) || 'none by name'}.`,
+  ),
+  'walk-lines': warning(
+    (a: { area: string; swath: string }) =>
+      `Area "${a.area}" would take more than a thousand lines of ${a.swath}; check both. The way over it is left open.`,
+  ),
 
   // Products
   'unknown-product': error(
