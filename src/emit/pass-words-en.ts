@@ -33,10 +33,11 @@ export const passWords = {
   wind: (speed: string) => `Not in wind above ${speed}: a spinner throws fine granules far.`,
   pesticide:
     'What is left after the second way goes back into its package: no third pass, and never more than the label says.',
-  overlap: (area: string, percent: number) =>
-    `${area}: the passes lie closer than a full swath and cover ${percent} % more than the area, so the load ends sooner than on the course.`,
+  overlap: (areas: string) =>
+    `Where lines lie closer than a full swath the load ends sooner than on the course: ${areas}.`,
+  overlapOf: (area: string, percent: number) => `${area} by ${percent} %`,
   square: (areas: string) => `${areas}: known by size alone, drawn and walked as a square.`,
   parts: (areas: string) => `${areas}: what is taken off has no place in the drawing; shut the spreader there.`,
-  missed: (area: string, missed: string) =>
-    `${area}: about ${missed} in corners and narrow places lies outside the passes; reach it by hand.`,
+  missed: (areas: string) => `In corners and narrow places lies outside the passes: ${areas}; reach it by hand.`,
+  missedOf: (area: string, missed: string) => `${area} about ${missed}`,
 } as const;

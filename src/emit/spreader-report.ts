@@ -13,7 +13,7 @@ const WIND = 5 * factorOf('mph');
 const LITTLE = 0.005;
 
 /** More overlap than this share of an area is told: it is what a setting is kept within. */
-const TOLD_OVERLAP = 0.05;
+const TOLD = 0.05;
 
 const COLUMNS: readonly Column[] = [
   { title: 'Area' },
@@ -104,12 +104,11 @@ function inAll({ amount, areas, walkingMin }: SpreaderReport, display: Display):
 }
 
 function howTo({ areas, spreader, product }: SpreaderReport, display: Display): string[] {
-  const named = (which: (area: AreaReport) => boolean) =>
-    areas
-      .filter(which)
-      .map(({ id }) => id)
-      .join(', ');
-  const [squares, parts] = [named(({ square }) => square), named(({ partsWithoutPlace }) => partsWithoutPlace)];
+  const listed = (say: (area: AreaReport) => string | null, line: (list: string) => string): string[] => {
+    const told = areas.map(say).filter((one) => one !== null);
+    return told.length === 0 ? [] : [line(told.join(', '))];
+  };
+  const overlap = (area: AreaReport) => Math.max(0, ...area.passes.map((pass) => pass.overlap));
   return [
     words.edge(display.distance(spreader.swathM / 2)),
     words.lines(display.distance(spreader.swathM)),
@@ -117,14 +116,16 @@ function howTo({ areas, spreader, product }: SpreaderReport, display: Display): 
     words.shut,
     ...(spreader.kind === 'drop' ? [] : [words.wind(display.speed(WIND))]),
     ...(product?.pesticide ? [words.pesticide] : []),
-    ...areas.flatMap(({ id, passes }) => {
-      const most = Math.max(0, ...passes.map(({ overlap }) => overlap));
-      return most > TOLD_OVERLAP ? [words.overlap(id, Math.round(100 * most))] : [];
-    }),
-    ...(squares === '' ? [] : [words.square(squares)]),
-    ...(parts === '' ? [] : [words.parts(parts)]),
-    ...areas.flatMap(({ id, missedM2, areaM2 }) =>
-      missedM2 !== null && missedM2 > LITTLE * areaM2 ? [words.missed(id, display.area(missedM2))] : [],
+    ...listed(
+      (area) => (overlap(area) > TOLD ? words.overlapOf(area.id, Math.round(100 * overlap(area))) : null),
+      words.overlap,
     ),
+    ...listed(
+      ({ id, missedM2, areaM2 }) =>
+        missedM2 !== null && missedM2 > LITTLE * areaM2 ? words.missedOf(id, display.area(missedM2)) : null,
+      words.missed,
+    ),
+    ...listed(({ id, partsWithoutPlace }) => (partsWithoutPlace ? id : null), words.parts),
+    ...listed(({ id, square }) => (square ? id : null), words.square),
   ];
 }

@@ -85,7 +85,7 @@ export interface PassReport {
   /** The whole way, turns too; of it with the spreader open. */
   readonly distanceM: number;
   readonly openM: number;
-  /** How much more than the area the open way covers, as a share of the area: where lines lie closer than a swath. */
+  /** How much more than its outline the open way covers, as a share: where lines lie closer than a swath. */
   readonly overlap: number;
   readonly lines: number;
   /** How far the lines lie apart; null for fewer than two. */

@@ -77,7 +77,7 @@ function areaAmounts(placed: DosedStep, { walks, areas, display, words }: Writin
     const input: AreaInput = { id, area, display, fromLabel: words.fromLabel, unknown: words.unknownAmount };
     const dose = doseOn(placed, id);
     const amount = areaAmount(dose, input);
-    return { ...amount, passes: passesOf(amount, dose, walks.of(id), display) };
+    return { ...amount, passes: passesOf(amount, dose, walks, display) };
   });
 }
 

@@ -32,12 +32,13 @@ export function walksOf({ areas, equipment }: Lawn): Walks {
 
 /** The two half-rate passes over an area with a dry product: what each puts down and how far it goes. */
 export function passesOf(
-  { amountKg }: Pick<AreaAmount, 'amountKg'>,
+  { id, amountKg }: Pick<AreaAmount, 'id' | 'amountKg'>,
   dose: Dose | null,
-  walk: AreaWalk | null,
+  walks: Walks,
   display: Display,
 ): Pass[] {
   if (amountKg === null || !dose?.rate || dose.product.form === 'soluble') return [];
+  const walk = walks.of(id);
   const half = amountKg / 2;
   const amount = inWords({ by: 'mass', value: half }, display, roundingOf(dose.product));
   return ([0, 1] as const).map((i) => ({

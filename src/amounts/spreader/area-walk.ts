@@ -38,7 +38,9 @@ export function areaWalk(outline: Outline | null, size: SquareMetres, swath: Met
     crosswise: () => linesAlong(edges, round, swath, angle + Math.PI / 2),
     between: () => linesAlong(edges, round, swath, angle, 0.5),
   };
-  const halves = [halfWalk('lengthwise', rings, lines), halfWalk(second, rings, others[second]())] as const;
+  const other = others[second]();
+  const same = lines.lines.length + other.lines.length === 0;
+  const halves = [halfWalk('lengthwise', rings, lines), halfWalk(same ? 'again' : second, rings, other)] as const;
   return { ...whole, square: outline === null, swath, halves, missed: missedArea(edges, halves, swath) };
 }
 

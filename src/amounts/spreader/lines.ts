@@ -79,18 +79,20 @@ export function linesAlong(
   const ys = level.map(([[, y]]) => y);
   const { at, apart } = heights(Math.min(...ys), Math.max(...ys), swath, shift);
   const reach = (swath / 2) * HAIR;
-  const lines = at.map((middle): Line => {
+  const lines = at.map((middle) => {
     let walked: Interval[] = [];
-    const pieces: Segment[] = [];
+    const pieces: Piece[] = [];
+    const edgesHere = reaching(level, middle, apart / 2);
+    const doneHere = reaching(done, middle, apart / 2 + reach);
     const needs = LEVELS.map((share) => {
       const y = middle + (share * apart) / 2;
-      const inside = insideAt(level, y);
+      const inside = insideAt(edgesHere, y);
       return {
         y,
         inside,
         open: without(
           inside,
-          done.flatMap((piece) => nearAt(piece, reach, y)),
+          doneHere.flatMap((piece) => nearAt(piece, reach, y)),
         ),
       };
     });
@@ -98,21 +100,42 @@ export function linesAlong(
     for (const { y, inside } of needs) {
       const here = within(without(wanted, walked), inside);
       walked = united([...walked, ...here]);
-      for (const [from, to] of here) pieces.push([turned([from, y], back), turned([to, y], back)]);
+      const ringed = insideAt(doneHere, y);
+      for (const [from, to] of here)
+        pieces.push({ inner: middleIn([from, to], ringed), piece: [turned([from, y], back), turned([to, y], back)] });
     }
-    return { pieces: inOrder(pieces, turn) };
+    return pieces;
   });
-  return { lines: worthwhile(lines, swath / 2), apart };
+  return {
+    lines: worthwhile(lines, swath, done.length > 0).map((pieces) => ({ pieces: inOrder(pieces, turn) })),
+    apart,
+  };
 }
 
-/** Lines without pieces that are shorter than `least`: what is so short is a corner. Of nothing but corners the longest stays. */
-function worthwhile(lines: readonly Line[], least: Metres): Line[] {
-  const longest = Math.max(...lines.flatMap(({ pieces }) => pieces.map(lengthOf)));
-  const kept = Math.min(least, longest);
-  return lines.flatMap(({ pieces }) => {
-    const long = pieces.filter((piece) => lengthOf(piece) >= kept);
-    return long.length === 0 ? [] : [{ pieces: long }];
-  });
+/** The pieces that come within `reach` of a height. */
+const reaching = (pieces: readonly Segment[], y: Metres, reach: Metres): Segment[] =>
+  pieces.filter(([[, ay], [, by]]) => Math.min(ay, by) <= y + reach && Math.max(ay, by) >= y - reach);
+
+/** Whether the middle of a stretch lies inside rings at its height. */
+const middleIn = ([from, to]: Interval, rings: readonly Interval[]): boolean =>
+  rings.some(([begin, end]) => begin <= (from + to) / 2 && (from + to) / 2 <= end);
+
+/** A piece of a line, and whether it lies inside the way round the edge. */
+interface Piece {
+  readonly inner: boolean;
+  readonly piece: Segment;
+}
+
+/**
+ * Lines without the pieces that are not worth a turn: inside the way round those shorter than half a swath, outside it those
+ * shorter than a swath, which are corners. Of an area without a way round the longest piece stays however short it is.
+ */
+function worthwhile(lines: readonly (readonly Piece[])[], swath: Metres, ringed: boolean): Segment[][] {
+  const longest = Math.max(...lines.flat().map(({ piece }) => lengthOf(piece)));
+  const least = (inner: boolean) => (ringed ? (inner ? swath / 2 : swath) : Math.min(swath / 2, longest));
+  return lines
+    .map((pieces) => pieces.flatMap(({ inner, piece }) => (lengthOf(piece) >= least(inner) ? [piece] : [])))
+    .filter((pieces) => pieces.length > 0);
 }
 
 /** What two sets of stretches share. */

@@ -1,10 +1,5 @@
-import {
-  factorOf,
-  type KilogramsPerSquareMetre,
-  type Metres,
-  type MetresPerSecond,
-  type SquareMetres,
-} from '../../base/units.ts';
+import { polygonArea } from '../../base/geometry.ts';
+import { factorOf, type KilogramsPerSquareMetre, type MetresPerSecond, type SquareMetres } from '../../base/units.ts';
 import type { Area } from '../../model/area.ts';
 import type { AreaAmount } from '../../model/season.ts';
 import type { Dial, Spreader } from '../../model/spreader.ts';
@@ -34,24 +29,24 @@ export function areaReport(
     amountKg,
     amount,
     missedM2: walk?.missed ?? null,
-    passes: walk ? walk.halves.map((half, i) => passReport(half, load, i, speed, walk.swath)) : [],
+    passes: walk ? walk.halves.map((half, i) => passReport(half, walk, load.passes[i], speed)) : [],
   };
 }
 
 function passReport(
   half: HalfWalk,
-  { passes, areaM2 }: Load,
-  i: number,
+  { outer, holes, swath }: AreaWalk,
+  load: Load['passes'][number] | undefined,
   speed: MetresPerSecond,
-  swath: Metres,
 ): PassReport {
+  const outlined = holes.reduce((sum, hole) => sum - polygonArea(hole), polygonArea(outer));
   return {
     direction: half.direction,
-    amountKg: passes[i]?.amountKg ?? null,
-    amount: passes[i]?.amount ?? null,
+    amountKg: load?.amountKg ?? null,
+    amount: load?.amount ?? null,
     distanceM: half.distance,
     openM: half.open,
-    overlap: (half.open * swath) / areaM2 - 1,
+    overlap: (half.open * swath) / outlined - 1,
     lines: half.lines,
     apartM: half.apart,
     turns: half.turns,
