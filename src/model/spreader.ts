@@ -30,13 +30,18 @@ export interface Dial {
   readonly step: number;
 }
 
+const dial = v.pipe(
+  map({ from: number(0, 1000), to: number(0, 1000), step: number(0, 1000) }),
+  v.check(({ from, to }) => from < to, 'out-of-range:a dial from its lowest to its highest setting'),
+);
+
 /** A spreader as it stands in a lawn file; its swath as it is known, or as pans have caught it. */
 export const SpreaderSchema = v.pipe(
   map({
     kind: maybe(word(KINDS)),
     swath: maybe(above0('length')),
     pans: maybe(panTest),
-    dial: maybe(map({ from: number(0, 1000), to: number(0, 1000), step: number(0, 1000) })),
+    dial: maybe(dial),
     speed: maybe(above0('speed')),
     passes: maybe(word(PASSES)),
   }),
