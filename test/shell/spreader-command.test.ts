@@ -163,7 +163,7 @@ describe('refused', () => {
     const cwd = folder();
     writeFileSync(path.join(cwd, 'taken'), '');
     const { code, stderr } = await spreader(cwd, 'feed', '--out', 'taken');
-    expect([code, codes(stderr)]).toEqual([2, ['write-failed']]);
+    expect([code, codes(stderr)]).toEqual([1, ['write-failed']]);
   });
 });
 

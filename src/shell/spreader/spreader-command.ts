@@ -30,7 +30,7 @@ export function spreaderCommand(words: readonly string[], options: SpreaderOptio
   const fail = (problems: readonly Problem[]): number => {
     printProblems(problems, io);
     if (options.json) io.stdout(`${JSON.stringify({ kind: 'problems', version: 1, problems }, null, 2)}\n`);
-    return problems.some(({ code }) => code === 'write-failed') ? EXIT.usage : exitCode(problems, strict);
+    return exitCode(problems, strict);
   };
   const asked = whichLawn(words, options.asOf, io);
   if ('problems' in asked) return fail(asked.problems);
