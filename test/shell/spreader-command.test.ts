@@ -121,6 +121,28 @@ ${AREAS}`;
   });
 });
 
+test('feet and metres of one lawn give the same loads and ways', async () => {
+  const us = await report(
+    folder(
+      'equipment: { spreader: { pans: { spacing: 1 ft, catches: [0, 1, 4, 6, 6, 6, 4, 1, 0] }, speed: 3 mph } }\nareas: { a: { rectangle: [50 ft, 40 ft] } }\n',
+    ),
+    'feed',
+  );
+  const metric = await report(
+    folder(
+      'equipment: { spreader: { pans: { spacing: 30.48 cm, catches: [0, 1, 4, 6, 6, 6, 4, 1, 0] }, speed: 1.34112 m/s } }\nareas: { a: { rectangle: [15.24 m, 12.192 m] } }\n',
+    ),
+    'feed',
+  );
+  const figures = ({ areas, amountKg, walkingMin }: SpreaderReport) =>
+    [amountKg, walkingMin, ...areas.flatMap(({ passes }) => passes.flatMap((pass) => Object.values(pass)))].filter(
+      (value) => typeof value === 'number',
+    );
+  expect(figures(us).length).toBeGreaterThan(14);
+  for (const [i, value] of figures(us).entries())
+    expect(Math.abs(value - figures(metric)[i]!)).toBeLessThanOrEqual(1e-9 * Math.max(1, value));
+});
+
 describe('a pan test', () => {
   const withPans = (pans: string, more = '') => `equipment: { spreader: { pans: ${pans}${more} } }\n${AREAS}`;
   test.each([
