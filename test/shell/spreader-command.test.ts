@@ -115,6 +115,14 @@ ${AREAS}`;
     const cwd = folder(TWO.replace(/ {2}spreader: .*\n/, ''));
     expect((await report(cwd, 'feed')).spreader.id).toBe('drop-22');
   });
+  test('that the journal names are known, or it is said', async () => {
+    const told = async (id: string) => {
+      const journal = `- { date: 2027-03-20, work: spread, product: urea, spreader: ${id}, setting: 4 }\n`;
+      return (await report(folder(TWO, { 'lawn.journal.yaml': journal }), 'feed')).problems.map(({ code }) => code);
+    };
+    expect(await told('drop-22')).not.toContain('journal-spreader');
+    expect(await told('drop-24')).toContain('journal-spreader');
+  });
   test('an unknown one is refused', async () => {
     const { code, stderr } = await spreader(folder(TWO), 'feed', '--spreader', 'drop');
     expect([code, codes(stderr)]).toEqual([1, ['unknown-spreader']]);
