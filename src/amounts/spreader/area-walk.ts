@@ -4,7 +4,7 @@ import type { Passes } from '../../model/spreader.ts';
 import type { AreaWalk, Direction, HalfWalk } from '../../model/walk.ts';
 import type { Outline } from '../outline.ts';
 import { missedArea } from './coverage.ts';
-import { bestDirection } from './direction.ts';
+import { likelyDirections } from './direction.ts';
 import { edgeWay } from './edge-way.ts';
 import type { Segment } from './intervals.ts';
 import { type Lines, linesAlong } from './lines.ts';
@@ -31,17 +31,27 @@ export function areaWalk(outline: Outline | null, size: SquareMetres, swath: Met
   const rings = edgeWay(whole, swath / 2, swath);
   const round = rings.flatMap(edgesOf);
   const second = rings.length === 0 ? 'again' : passes === 'crossing' ? 'crosswise' : 'between';
-  const angle = bestDirection(edges, swath, second === 'crosswise');
-  const lines = linesAlong(edges, round, swath, angle);
-  const others = {
-    again: () => lines,
-    crosswise: () => linesAlong(edges, round, swath, angle + Math.PI / 2),
-    between: () => linesAlong(edges, round, swath, angle, 0.5),
-  };
-  const other = others[second]();
-  const same = lines.lines.length + other.lines.length === 0;
-  const halves = [halfWalk('lengthwise', rings, lines), halfWalk(same ? 'again' : second, rings, other)] as const;
+  const along = (angle: number, shift = 0) => linesAlong(edges, round, swath, angle, shift);
+  const candidates = likelyDirections(edges, swath, second === 'crosswise').map((angle): [Lines, Lines] => {
+    const lines = along(angle);
+    const others = {
+      again: () => lines,
+      crosswise: () => along(angle + Math.PI / 2),
+      between: () => along(angle, 0.5),
+    };
+    return [lines, others[second]()];
+  });
+  const [first, other] = fewestTurns(candidates);
+  const same = first.lines.length + other.lines.length === 0;
+  const halves = [halfWalk('lengthwise', rings, first), halfWalk(same ? 'again' : second, rings, other)] as const;
   return { ...whole, square: outline === null, swath, halves, missed: missedArea(edges, halves, swath) };
+}
+
+/** The pair of ways with the fewest pieces, since the walker turns after each; the earlier of equal ones. */
+function fewestTurns(candidates: readonly [Lines, Lines][]): [Lines, Lines] {
+  const pieces = ({ lines }: Lines) => lines.reduce((sum, line) => sum + line.pieces.length, 0);
+  const turns = ([first, second]: [Lines, Lines]) => pieces(first) + pieces(second);
+  return candidates.reduce((best, one) => (turns(one) < turns(best) ? one : best));
 }
 
 /** The longer side of the box around the edges [m]. */

@@ -8,27 +8,30 @@ const STEP = Math.PI / 18;
 /** Directions nearer to one another than this are one [rad]. */
 const SAME = Math.PI / 1800;
 
+/** The directions of which the turns are then counted on the way itself; fewer of an outline that has many corners. */
+const shortlist = (edges: number): number => (edges > 100 ? 2 : 16);
+
 /**
- * The direction of lines with the fewest turns, counted by cutting the lines to the area; of equal ones that of the longest
- * edge.
+ * The directions of lines that come first, by how many pieces the area would cut their lines into; of equal ones those of the
+ * longer edges first.
  *
- * @param crossing Whether a second way crosses the first at a right angle and its turns count too.
- * @returns Angle from 0 to below π [rad].
+ * @param crossing Whether a second way crosses the first at a right angle and its pieces count too.
+ * @returns Angles from 0 to below π [rad], the best one first.
  */
-export function bestDirection(edges: readonly Segment[], swath: Metres, crossing: boolean): number {
+export function likelyDirections(edges: readonly Segment[], swath: Metres, crossing: boolean): number[] {
   const longestFirst = [...edges].sort((a, b) => lengthOf(b) - lengthOf(a));
   const ofEdges = longestFirst.map(([[ax, ay], [bx, by]]) => Math.atan2(by - ay, bx - ax));
-  const tried = new Set<number>();
-  let best = { angle: 0, pieces: Number.POSITIVE_INFINITY, first: Number.POSITIVE_INFINITY };
-  for (const any of [...ofEdges, ...Array.from({ length: 18 }, (_, i) => i * STEP)]) {
+  const tried = new Map<number, { readonly angle: number; readonly first: number; readonly pieces: number }>();
+  for (const any of [...ofEdges, ...Array.from({ length: Math.round(Math.PI / STEP) }, (_, i) => i * STEP)]) {
     const angle = ((any % Math.PI) + Math.PI) % Math.PI;
     const key = Math.round(angle / SAME);
     if (tried.has(key)) continue;
-    tried.add(key);
     const first = piecesAlong(edges, swath, angle);
-    if (first > best.pieces) continue;
-    const pieces = first + (crossing ? piecesAlong(edges, swath, angle + Math.PI / 2) : 0);
-    if (pieces < best.pieces || (pieces === best.pieces && first < best.first)) best = { angle, pieces, first };
+    const second = crossing ? piecesAlong(edges, swath, angle + Math.PI / 2) : 0;
+    tried.set(key, { angle, first, pieces: first + second });
   }
-  return best.angle;
+  return [...tried.values()]
+    .sort((a, b) => a.pieces - b.pieces || a.first - b.first)
+    .slice(0, shortlist(edges.length))
+    .map(({ angle }) => angle);
 }
