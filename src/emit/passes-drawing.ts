@@ -108,7 +108,7 @@ export function passesDrawing(title: string, areas: readonly DrawnArea[], bar: (
     }
     y += frame.height + 3 * LINE + MARGIN;
   }
-  const height = round(y + LINE);
+  const height = round(y + 2 * LINE);
   return `${[
     `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${width} ${height}" width="${width}" height="${height}" role="img" font-family="sans-serif" font-size="13" fill="${COLOURS.text}">`,
     `<title>${escaped(title)}</title>`,
@@ -116,7 +116,9 @@ export function passesDrawing(title: string, areas: readonly DrawnArea[], bar: (
     `<rect width="${width}" height="${height}" fill="#ffffff"/>`,
     `<text x="${MARGIN}" y="${MARGIN}" font-size="15" font-weight="bold">${escaped(title)}</text>`,
     ...text,
-    `<text x="${MARGIN}" y="${round(y)}">${escaped(passWords.legend)} ${escaped(feedWords.labelWins)}</text>`,
+    ...[passWords.legend, feedWords.labelWins].map(
+      (line, i) => `<text x="${MARGIN}" y="${round(y + i * LINE)}">${escaped(line)}</text>`,
+    ),
     '</svg>',
   ].join('\n')}\n`;
 }
