@@ -154,6 +154,24 @@ export async function main(argv: readonly string[], io: Io): Promise<number> {
       );
     });
 
+  program
+    .command('spreader')
+    .description('how a step is put down with the spreader: first setting, passes and loads, the way over each area')
+    .argument('[lawn]', 'a lawn file; lawn.yaml here, or else the demo lawn')
+    .argument('[step]', 'the id of one step; the next one for a spreader when left out')
+    .option('--spreader <id>', 'one of the "spreaders" of the lawn file')
+    .option('--as-of <day>', 'as of this day instead of today (YYYY-MM-DD)')
+    .option('--out <folder>', 'where the drawing goes (default: out/spreader)')
+    .option('--dry-run', 'write nothing')
+    .option(...json)
+    .option(...strict)
+    .addHelpText('after', '\nExample:\n  soilclock spreader lawn.yaml autumn-feed-1')
+    .action(async (lawn: string | undefined, step: string | undefined, options) => {
+      const { spreaderCommand } = await import('./shell/spreader/spreader-command.ts');
+      const words = [lawn, step].filter((word) => word !== undefined);
+      code = spreaderCommand(words, options, io);
+    });
+
   const weather = program.command('weather').description("a lawn's soil and weather: show, fetch, degree-days");
   const lawnArgument = ['[lawn]', 'a lawn file; lawn.yaml here, or else the demo lawn'] as const;
   const asOf = ['--as-of <day>', 'as of this day instead of today (YYYY-MM-DD)'] as const;

@@ -2,7 +2,7 @@ import type { Display, Rounding } from '../base/display.ts';
 import type { SquareMetres } from '../base/units.ts';
 import type { Amount, Rate } from '../model/fields.ts';
 import { isPesticide, type Product } from '../model/product.ts';
-import type { AreaAmount, Pass } from '../model/season.ts';
+import type { AreaAmount } from '../model/season.ts';
 import type { Dose } from './product.ts';
 
 /** What an area gets of a rate. */
@@ -28,36 +28,25 @@ export interface AreaInput {
   /** Words for an amount that only the label can tell. */
   readonly fromLabel: string;
   readonly unknown: string;
-  readonly crossing: boolean;
   readonly display: Display;
 }
 
-/** What one area gets: the amount, in words too, and the two crossing half-rate passes of a dry product. */
+/** What one area gets: the amount, in words too. */
 export function areaAmount(
   dose: Dose | null,
-  { id, area, fromLabel, unknown, crossing, display }: AreaInput,
-): AreaAmount {
+  { id, area, fromLabel, unknown, display }: AreaInput,
+): Omit<AreaAmount, 'passes'> {
   const base = { id, areaM2: area, product: dose?.product?.id ?? null };
-  if (dose === null) return { ...base, amountKg: null, amountL: null, amount: null, passes: [] };
+  if (dose === null) return { ...base, amountKg: null, amountL: null, amount: null };
   if (dose.rate === null) {
     return {
       ...base,
       amountKg: null,
       amountL: null,
       amount: dose.missing === 'label' ? fromLabel : unknown,
-      passes: [],
     };
   }
   const amount = amountOn(dose.rate, area);
   const rounding = roundingOf(dose.product);
-  const half: Amount = { by: amount.by, value: amount.value / 2 };
-  const passes: Pass[] =
-    crossing && amount.by === 'mass' && dose.product.form !== 'soluble'
-      ? (['lengthwise', 'crosswise'] as const).map((direction) => ({
-          direction,
-          amountKg: half.value,
-          amount: inWords(half, display, rounding),
-        }))
-      : [];
-  return { ...base, ...inKgOrL(amount), amount: inWords(amount, display, rounding), passes };
+  return { ...base, ...inKgOrL(amount), amount: inWords(amount, display, rounding) };
 }

@@ -25,6 +25,7 @@ import { localRule } from './local-rule.ts';
 import { ProductSchema } from './product.ts';
 import { SoilTestSchema } from './soil-test.ts';
 import { SprayerSchema } from './sprayer.ts';
+import { SpreaderSchema } from './spreader.ts';
 import { TurfSchema } from './turf.ts';
 
 /** Kinds of soil by how they pass heat on; the numbers stand in `climate/soil-parameters.ts`. */
@@ -48,14 +49,6 @@ const hours = v.pipe(
   v.strictTuple([clock, clock]),
   v.check(([from, to]) => from < to, 'out-of-range:two times, the earlier one first'),
 );
-
-const spreader = map({
-  kind: maybe(word(['rotary', 'drop', 'hand'])),
-  swath: maybe(above0('length')),
-  dial: maybe(map({ from: number(0, 1000), to: number(0, 1000), step: number(0, 1000) })),
-  speed: maybe(above0('speed')),
-  passes: maybe(word(['crossing'])),
-});
 
 const elevation = v.pipe(
   quantity('length'),
@@ -153,7 +146,9 @@ export const LawnSchema = map({
   facts: maybe(byId(v.boolean())),
   turf: maybe(TurfSchema),
   areas: v.pipe(byId(AreaSchema), v.minEntries(1, 'wrong-type:a map with at least one area')),
-  equipment: maybe(map({ spreader: maybe(spreader), sprayer: maybe(SprayerSchema) })),
+  equipment: maybe(
+    map({ spreader: maybe(SpreaderSchema), spreaders: maybe(byId(SpreaderSchema)), sprayer: maybe(SprayerSchema) }),
+  ),
   working: maybe(
     map({
       days: maybe(weekdays),

@@ -1,5 +1,6 @@
 import type { Problem } from '../base/problem.ts';
 import type { Work } from './program.ts';
+import type { Direction } from './walk.ts';
 
 /**
  * The whole resolved plan as plain data: what `plan --json` prints and every output is made from.
@@ -108,9 +109,12 @@ export interface AreaAmount {
 
 /** One way over an area with the spreader. */
 export interface Pass {
-  readonly direction: 'lengthwise' | 'crosswise';
+  readonly direction: Direction;
   readonly amountKg: number;
   readonly amount: string;
+  /** How far it goes, the turns too, and how often it turns; null where the area is too large for the swath to tell. */
+  readonly distanceM: number | null;
+  readonly turns: number | null;
 }
 
 export interface Total {

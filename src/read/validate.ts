@@ -129,6 +129,7 @@ function toProblem(issue: v.BaseIssue<unknown>, place: YamlFile['place'], data: 
     case 'sprayer-caught-in':
     case 'by-soil-test':
     case 'soil-test-nitrogen':
+    case 'spreader-swath':
     case 'degree-days-upper':
     case 'degree-days-cutoff':
     case 'degree-days-soil':

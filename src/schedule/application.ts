@@ -9,6 +9,7 @@ import { isPesticide } from '../model/product.ts';
 import type { Step } from '../model/program.ts';
 import type { Application, AreaAmount, Tank, Total } from '../model/season.ts';
 import { hoursOn, minutesFor } from './hours.ts';
+import { passesOf } from './passes.ts';
 import { reasons, type Writing } from './reasons.ts';
 import { isKnown } from './rules/shares.ts';
 import { substancesOf } from './rules/substances.ts';
@@ -98,12 +99,13 @@ function dosedMost({ shares }: DosedStep, dose: Dose): Dose {
   return { ...dose, rate: { ...dose.rate, value: most * dose.rate.value } };
 }
 
-function areaAmounts(placed: DosedStep, { ground, areas, display, words }: Writing): AreaAmount[] {
-  const crossing = (ground.lawn.equipment?.spreader?.passes ?? 'crossing') === 'crossing';
+function areaAmounts(placed: DosedStep, { walks, areas, display, words }: Writing): AreaAmount[] {
   return placed.areas.map((id) => {
     const area = areas.get(id) ?? 0;
-    const input: AreaInput = { id, area, crossing, display, fromLabel: words.fromLabel, unknown: words.unknownAmount };
-    return areaAmount(doseOn(placed, id), input);
+    const input: AreaInput = { id, area, display, fromLabel: words.fromLabel, unknown: words.unknownAmount };
+    const dose = doseOn(placed, id);
+    const amount = areaAmount(dose, input);
+    return { ...amount, passes: passesOf(amount, dose, walks, display) };
   });
 }
 
@@ -119,10 +121,9 @@ function hoursFor(
   { step }: DosedStep,
   day: Day,
   areas: readonly AreaAmount[],
-  { ground, zone, minutesTaken }: Writing,
+  { ground, walks, zone, minutesTaken }: Writing,
 ) {
-  const area = areas.reduce((sum, { areaM2 }) => sum + areaM2, 0);
-  const minutes = minutesFor(ground.lawn, step.work === 'spread' || step.work === 'seed', area);
+  const minutes = minutesFor(step.work === 'spread' || step.work === 'seed', areas, walks);
   const taken = minutesTaken.get(day) ?? 0;
   minutesTaken.set(day, taken + minutes);
   return hoursOn(day, ground.lawn, zone, minutes, taken);
@@ -175,7 +176,7 @@ function howTo(placed: DosedStep, areas: readonly AreaAmount[], tanks: readonly 
   for (const { id, amount, passes } of areas) {
     if (amount === null) continue;
     const [first, second] = passes;
-    const crossing = first && second ? `: ${words.passes(first.amount, second.amount)}` : '';
+    const crossing = first && second ? `: ${words.passes(first, second)}` : '';
     lines.push(words.areaLine(id, display.area(sizes.get(id) ?? 0), amount) + crossing);
   }
   if (dose?.rate === null && dose.missing === 'label') lines.push(words.noLabel);

@@ -4,6 +4,7 @@ import { byTestOf, triggersIn } from '../model/program.ts';
 import type { Trigger } from '../model/trigger.ts';
 import { broughtBy } from './caps.ts';
 import type { Ground } from './ground.ts';
+import type { Walks } from './passes.ts';
 import { readingOf } from './readings.ts';
 import type { TestedArea, TestedStep } from './soil-test/tested.ts';
 import { usualDate } from './usual-date.ts';
@@ -18,6 +19,8 @@ export interface Writing {
   readonly areas: ReadonlyMap<string, number>;
   readonly display: Display;
   readonly words: Words;
+  /** The ways over the areas with the spreader. */
+  readonly walks: Walks;
   readonly zone: string;
   /** Minutes that earlier jobs take on a day; kept up to date here. */
   readonly minutesTaken: Map<Day, number>;

@@ -129,6 +129,18 @@ const broken: readonly Case[] = [
   ['three sides of a rectangle', 'lawn', 'wrong-type', area('{ rectangle: [1 m, 2 m, 3 m] }')],
   ['half a place', 'lawn', 'missing-key', lawn('').replace(', longitude: -72.6', '')],
   ['a ZIP code as a number', 'lawn', 'wrong-type', lawn('').replace('latitude: 38.4, longitude: -72.6', 'zip: 53202')],
+  [
+    'a swath and pans at once',
+    'lawn',
+    'spreader-swath',
+    lawn('equipment: { spreader: { swath: 10 ft, pans: { spacing: 1 ft, catches: [1, 4, 1] } } }'),
+  ],
+  [
+    'a spreader by two passes that are none',
+    'lawn',
+    'unknown-word',
+    lawn('equipment: { spreaders: { old: { passes: twice } } }'),
+  ],
   ['seed and sod at once', 'lawn', 'turf-both', lawn('turf: { seeded: 2027-04-10, sodded: 2027-04-10 }')],
   ['a sprayer without an output', 'lawn', 'sprayer-output', lawn('equipment: { sprayer: { tank: 4 gal } }')],
   [

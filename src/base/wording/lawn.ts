@@ -1,5 +1,12 @@
 import { type Expected, error, type Found, list, meant, note, type Step, type Word, warning } from './forms.ts';
 
+type PanFault = 'centre' | 'short' | 'humps';
+const PAN_FAULTS: Readonly<Record<PanFault, string>> = {
+  centre: 'the middle of the row caught nothing',
+  short: 'the row ends before a pan caught half of what the middle caught, so it has to be wider',
+  humps: 'the catch does not fall off from the middle to the sides alone',
+};
+
 /** Problems of lawns and products. */
 export const lawn = {
   // Lawn
@@ -47,6 +54,27 @@ export const lawn = {
       `Step "${a.step}" is not sprayed here: its product is not a liquid or soluble one, or it puts nothing down. ${
         a.allowed.length === 0 ? 'No step of this season is.' : `Sprayed are: ${list(a.allowed)}.`
       }`,
+  ),
+
+  // Spreaders
+  'spreader-swath': error(
+    (_: Found) => 'A spreader has "swath" or "pans", not both; keep the one that was measured last.',
+  ),
+  'spreader-pans': error(
+    (a: { fault: PanFault }) =>
+      `The pans give no width of a pass: ${PAN_FAULTS[a.fault]}. Test again, or write "swath" in place of "pans".`,
+  ),
+  'spreader-skew': warning(
+    (a: { percent: number; side: 'left' | 'right' }) =>
+      `The ${a.side} side of the pan test caught ${a.percent} % of the product. Set the spreader to throw straight, then test again.`,
+  ),
+  'unknown-spreader': error(
+    (a: Word) =>
+      `There is no spreader "${a.found}".${meant(a.nearest)} Spreaders: ${list(a.allowed) || 'none by name'}.`,
+  ),
+  'walk-lines': warning(
+    (a: { area: string; swath: string }) =>
+      `Area "${a.area}" would take more than a thousand lines of ${a.swath}; check both. The way over it is left open.`,
   ),
 
   // Products

@@ -2,6 +2,8 @@ import type { Day } from '../../base/day.ts';
 import type { Display } from '../../base/display.ts';
 import type { GrassSeason } from '../../model/grass.ts';
 import type { DegreeDayMethod } from '../../model/heat.ts';
+import type { Pass } from '../../model/season.ts';
+import type { Direction } from '../../model/walk.ts';
 import type { Choice } from '../choose.ts';
 import type { Unwanted } from '../condition.ts';
 import type { Forbidden } from '../rules/forbidden.ts';
@@ -34,6 +36,14 @@ export function againstUsual(day: Day, usual: Day, display: Display): string {
   if (Math.abs(late) < 2) return `about as usual (${display.shortDay(usual)})`;
   return `${days(Math.abs(late))} ${late > 0 ? 'later' : 'earlier'} than usual (${display.shortDay(usual)})`;
 }
+
+/** Where the second half of a product goes. */
+const SECOND: Readonly<Record<Direction, string>> = {
+  lengthwise: 'lengthwise',
+  crosswise: 'crosswise',
+  between: 'between those lines',
+  again: 'the same way once more',
+};
 
 /** The English texts of a plan: every sentence that a Season carries. */
 export const en = {
@@ -110,7 +120,8 @@ export const en = {
   unknownAmount: 'choose a product first',
   rateOf: (product: string, rate: string) => `${product} at ${rate}.`,
   areaLine: (id: string, area: string, amount: string) => `${id} (${area}): ${amount}`,
-  passes: (half: string, other: string) => `half (${half}) lengthwise, half (${other}) crosswise`,
+  passes: (first: Pass, second: Pass) =>
+    `half (${first.amount}) lengthwise, half (${second.amount}) ${SECOND[second.direction]}`,
   mowAt: (height: string) => `Mow at ${height}.`,
   waterDepth: (depth: string) => `Water ${depth}.`,
   waterIn: (depth: string | null, within: number | null) =>
