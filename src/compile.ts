@@ -17,10 +17,13 @@
 
 import { checkLawn } from './agronomy/check.ts';
 import { netArea } from './amounts/area.ts';
+import { areaProblems } from './amounts/area-problems.ts';
 import type { Day } from './base/day.ts';
-import { hasErrors, inOrder, type Problem, problem } from './base/problem.ts';
+import { hasErrors, inOrder, type Place, type Problem, problem } from './base/problem.ts';
+import type { SquareMetres } from './base/units.ts';
 import { calendarOf } from './emit/calendar.ts';
 import type { Detail } from './emit/events.ts';
+import { AreaSchema } from './model/area.ts';
 import type { Lawn } from './model/lawn.ts';
 import { emptyLedger, type Ledger } from './model/ledger.ts';
 import type { Season } from './model/season.ts';
@@ -29,6 +32,7 @@ import { readLawn, type ZipLookup } from './read/lawn.ts';
 import { type Linked, link } from './read/link.ts';
 import type { Lookup, Source } from './read/lookup.ts';
 import type { Parsed } from './read/validate.ts';
+import { judge } from './read/validate.ts';
 import { planSeason } from './schedule/plan.ts';
 
 /** What a lawn is compiled from. */
@@ -77,16 +81,36 @@ export function readAll({
 }: Pick<CompileInput, 'lawn' | 'lookup' | 'weather' | 'program' | 'zips'>) {
   const parsed = readLawn(lawn.text, lawn.name, zips);
   const linked = link(parsed, lookup, { weather, program });
-  const empty = Object.entries(linked.value?.lawn.areas ?? {}).filter(([, shape]) => netArea(shape) <= 0);
-  const areaProblems = empty.map(([id, shape]) =>
-    problem('area-empty', { found: `${netArea(shape).toFixed(1)} m²` }, parsed.place(['areas', id])),
+  const ofAreas = Object.entries(linked.value?.lawn.areas ?? {}).flatMap(([id, area]) =>
+    areaProblems(area, (path) => parsed.place(['areas', id, ...path])),
   );
   return {
-    value: areaProblems.length === 0 ? linked.value : undefined,
-    problems: [...linked.problems, ...areaProblems],
+    value: hasErrors(ofAreas) ? undefined : linked.value,
+    problems: [...linked.problems, ...ofAreas],
     parsed,
   };
 }
+
+/**
+ * Area of a shape as it stands in a lawn file.
+ *
+ * @param shape For example `{ rectangle: ['90 ft', '50 ft'] }` or `{ polygon: [[0, 0], …], in: 'ft', less: […] }`. GeoJSON
+ * stands in it as such; a path to a file is not followed.
+ * @returns The area [m²], or what is wrong with the shape.
+ * @example areaOf({ circle: { radius: '30 ft' } }).value //=> 262.68 (2827.43 ft²)
+ */
+export function areaOf(shape: unknown): { readonly value?: SquareMetres; readonly problems: readonly Problem[] } {
+  const place = (): Place => ({ file: '', line: 1, column: 1, length: 1 });
+  const { value, problems } = judge(AreaSchema, { data: shape, file: '', place, problems: [] });
+  if (!value) return { problems: problems.map(nowhere) };
+  const [ref] = [value, ...value.less].flatMap(({ shape }) => (shape.kind === 'geographic' ? (shape.file ?? []) : []));
+  if (ref !== undefined) return { problems: [problem('file-missing', { ref }, null)] };
+  const ofArea = areaProblems(value, place).map(nowhere);
+  return { ...(!hasErrors(ofArea) && { value: netArea(value) }), problems: ofArea };
+}
+
+/** A problem of something that stands in no file. */
+const nowhere = (found: Problem): Problem => ({ ...found, file: null, line: null, column: null, length: null });
 
 /**
  * Compiles a lawn into its season and its feed.

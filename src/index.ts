@@ -2,7 +2,7 @@
  * The public API of soilclock: plain data in, plain data out; the same functions that the command uses.
  * Nothing here touches a file, the network or the clock.
  */
-export { areaOf, productAmount } from './amounts/public.ts';
+export { productAmount } from './amounts/public.ts';
 export { degreeDays } from './climate/degree-days.ts';
 export { hargreavesEvapotranspiration, referenceEvapotranspiration } from './climate/evapotranspiration.ts';
 export { growthPotential, growthPotentialF } from './climate/growth.ts';
@@ -10,7 +10,7 @@ export { dayLength, frostDate } from './climate/public.ts';
 export { running } from './climate/running.ts';
 export { soilTemperature } from './climate/soil-temperature.ts';
 export { annualWave, dampingDepth } from './climate/wave.ts';
-export { compile } from './compile.ts';
+export { areaOf, compile } from './compile.ts';
 export { calendarOf } from './emit/calendar.ts';
 export { compareSeasons } from './emit/compare.ts';
 export { emptyLedger } from './model/ledger.ts';
