@@ -84,6 +84,20 @@ export async function main(argv: readonly string[], io: Io): Promise<number> {
     });
 
   program
+    .command('areas')
+    .description('tell how large the areas of a lawn are and by how much they may be off, and draw each')
+    .argument('[lawn]', 'a lawn file; lawn.yaml here, or else the demo lawn')
+    .option('--out <folder>', 'where the drawings (SVG) go (default: out/site)')
+    .option('--dry-run', 'write nothing')
+    .option(...json)
+    .option(...strict)
+    .addHelpText('after', '\nExample:\n  soilclock areas lawn.yaml --out out/areas')
+    .action(async (lawn: string | undefined, options) => {
+      const { areasCommand } = await import('./shell/areas-command.ts');
+      code = areasCommand(lawn === undefined ? [] : [lawn], options, io);
+    });
+
+  program
     .command('check')
     .description(
       'check files: programs at places of their climate, lawns with all they name, products, journals, weather',

@@ -81,15 +81,17 @@ export function readAll({
 }: Pick<CompileInput, 'lawn' | 'lookup' | 'weather' | 'program' | 'zips'>) {
   const parsed = readLawn(lawn.text, lawn.name, zips);
   const linked = link(parsed, lookup, { weather, program });
-  const ofAreas = Object.entries(linked.value?.lawn.areas ?? {}).flatMap(([id, area]) =>
-    areaProblems(area, (path) => parsed.place(['areas', id, ...path])),
-  );
+  const ofAreas = linked.value ? problemsOfAreas(linked.value, parsed) : [];
   return {
     value: hasErrors(ofAreas) ? undefined : linked.value,
     problems: [...linked.problems, ...ofAreas],
     parsed,
   };
 }
+
+/** What is wrong with the measures of a lawn's areas. */
+export const problemsOfAreas = ({ lawn }: Linked, { place }: Parsed<Lawn>): Problem[] =>
+  Object.entries(lawn.areas).flatMap(([id, area]) => areaProblems(area, (path) => place(['areas', id, ...path])));
 
 /**
  * Area of a shape as it stands in a lawn file.

@@ -1,0 +1,127 @@
+import type { Display } from '../base/display.ts';
+import type { Point } from '../base/geometry.ts';
+import { isInside } from '../base/rings.ts';
+import type { AreaSketch, MeasuredLine, Numbered } from '../model/area-sketch.ts';
+import { areaWords } from './area-words-en.ts';
+
+const PANEL = 480;
+const MARGIN = 56;
+const LINE = 18;
+const COLOURS = { grass: '#e9efe2', edge: '#5b6650', strip: '#7d8fb3', measure: '#8a4b2a', text: '#222222' };
+
+/** More lines or edges than these would cover each other's lengths and numbers. */
+const MOST_LABELS = 40;
+
+const escaped = (text: string): string =>
+  text.replace(/[&<>"']/g, (sign) => `&#${sign.charCodeAt(0)};`).replace(/\p{Cc}/gu, ' ');
+const round = (value: number): string => String(Number(value.toFixed(1)));
+
+/** Where a point of the ground lies in the drawing, and how many units of it a metre is. */
+interface Frame {
+  readonly at: (point: Point) => Point;
+  readonly scale: number;
+  readonly height: number;
+}
+
+function frameOf(ring: readonly Point[]): Frame {
+  const [xs, ys] = [ring.map(([x]) => x), ring.map(([, y]) => y)];
+  const [left, top] = [Math.min(...xs), Math.max(...ys)];
+  const [wide, high] = [Math.max(...xs) - left, top - Math.min(...ys)];
+  const scale = PANEL / Math.max(wide, high);
+  return {
+    scale,
+    height: high * scale,
+    at: ([x, y]) => [MARGIN + (x - left) * scale, 2 * MARGIN + (top - y) * scale],
+  };
+}
+
+const pathOf = (points: readonly Point[], { at }: Frame): string =>
+  `M${points
+    .map(at)
+    .map(([x, y]) => `${round(x)},${round(y)}`)
+    .join(' L')}`;
+const closed = (rings: readonly (readonly Point[])[], frame: Frame): string =>
+  rings.map((ring) => `${pathOf(ring, frame)} Z`).join(' ');
+
+const middleOf = ([x1, y1]: Point, [x2, y2]: Point): Point => [(x1 + x2) / 2, (y1 + y2) / 2];
+
+/** A point beside the middle of a line, so many units of the drawing away; outside of the area where the line is its edge. */
+function beside({ from, to, length }: MeasuredLine, ring: readonly Point[], { at, scale }: Frame, away: number): Point {
+  const [x, y] = middleOf(from, to);
+  const step = away / scale / Math.max(length, 1e-9);
+  const [dx, dy] = [(to[1] - from[1]) * step, (from[0] - to[0]) * step];
+  const turned = isInside([x + dx, y + dy], [ring]) && !isInside([x - dx, y - dy], [ring]);
+  return at(turned ? [x - dx, y - dy] : [x + dx, y + dy]);
+}
+
+function lengths({ lines, measured }: AreaSketch, frame: Frame, display: Display): string[] {
+  const label = (line: MeasuredLine): string => {
+    const [x, y] = beside(line, measured ?? [], frame, 20);
+    return `<text x="${round(x)}" y="${round(y + 4)}">${escaped(display.distance(line.length))}</text>`;
+  };
+  return [
+    `<g fill="none" stroke="${COLOURS.measure}">`,
+    ...lines.map(({ from, to }) => `<path d="${pathOf([from, to], frame)}"/>`),
+    '</g>',
+    `<g fill="${COLOURS.measure}" font-size="12" text-anchor="middle">`,
+    ...(lines.length > MOST_LABELS ? [] : lines.map(label)),
+    '</g>',
+  ];
+}
+
+/** Numbers by which the file can name edges (in circles) and holes (in squares). */
+function numbers({ sides, holes }: AreaSketch, { at }: Frame): string[] {
+  const drawn = (list: readonly Numbered[], mark: (x: string, y: string) => string) =>
+    list.flatMap(({ number, at: place }) => {
+      const [x, y] = at(place);
+      return [mark(round(x), round(y)), `<text x="${round(x)}" y="${round(y + 4)}" stroke="none">${number}</text>`];
+    });
+  return [
+    `<g fill="#ffffff" stroke="${COLOURS.edge}" font-size="11" text-anchor="middle">`,
+    ...drawn(sides.length > MOST_LABELS ? [] : sides, (x, y) => `<circle cx="${x}" cy="${y}" r="9"/>`),
+    ...drawn(holes, (x, y) => `<rect x="${Number(x) - 9}" y="${Number(y) - 9}" width="18" height="18"/>`),
+    '</g>',
+  ].map((text) => text.replace('stroke="none"', `stroke="none" fill="${COLOURS.text}"`));
+}
+
+/** A square of the area's size, for one of which the form is not known. */
+function squareOf(size: number): Point[] {
+  const side = Math.sqrt(Math.max(size, 0));
+  return [
+    [0, 0],
+    [side, 0],
+    [side, side],
+    [0, side],
+  ];
+}
+
+/**
+ * An area as SVG: its edge, holes, setback, the lengths that were measured, and the numbers of its edges.
+ *
+ * @param title What stands above it.
+ * @example areaDrawing('front', sketchOf('front', area), displayOf('us', 'en-US')) //=> '<svg …'
+ */
+export function areaDrawing(title: string, sketch: AreaSketch, display: Display): string {
+  const ring = sketch.measured ?? squareOf(sketch.size);
+  const frame = frameOf(ring);
+  const notes = areaWords.notes(sketch, display);
+  const width = PANEL + 2 * MARGIN;
+  const below = 3 * MARGIN + frame.height;
+  const height = round(below + (notes.length + 1) * LINE);
+  const ground = closed(sketch.measured === null ? [ring] : sketch.ground, frame);
+  const dashed = sketch.measured === null ? ' stroke-dasharray="6 4"' : '';
+  return `${[
+    `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${width} ${height}" width="${width}" height="${height}" role="img" font-family="sans-serif" font-size="13" fill="${COLOURS.text}">`,
+    `<title>${escaped(title)}</title>`,
+    `<defs><pattern id="kept" width="8" height="8" patternUnits="userSpaceOnUse" patternTransform="rotate(45)"><path d="M0,0 V8" stroke="${COLOURS.strip}" stroke-width="2"/></pattern></defs>`,
+    `<rect width="${width}" height="${height}" fill="#ffffff"/>`,
+    `<text x="${MARGIN}" y="${MARGIN / 2}" font-size="15" font-weight="bold">${escaped(title)}</text>`,
+    ...(sketch.setback ? [`<path d="${closed([ring], frame)}" fill="url(#kept)"/>`] : []),
+    `<path d="${ground}" fill="${COLOURS.grass}" fill-rule="evenodd" stroke="${COLOURS.edge}"${dashed}/>`,
+    `<path d="${closed([ring], frame)}" fill="none" stroke="${COLOURS.edge}" stroke-width="1.5"${dashed}/>`,
+    ...lengths(sketch, frame, display),
+    ...numbers(sketch, frame),
+    ...notes.map((note, i) => `<text x="${MARGIN}" y="${round(below + i * LINE)}">${escaped(note)}</text>`),
+    '</svg>',
+  ].join('\n')}\n`;
+}
