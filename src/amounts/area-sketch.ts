@@ -13,17 +13,14 @@ export function sketchOf(id: string, area: AreaShape): AreaSketch {
   const ring = ringOf(shape);
   const whole = wholeOutline(area);
   const kept = outlineOf(area);
-  const placed = (whole?.holes.length ?? 0) - (ring?.holes.length ?? 0);
-  const unplaced =
-    placed === less.length
-      ? []
-      : less.filter((part) => !wholeOutline({ shape, less: [part] })?.holes[ring?.holes.length ?? 0]);
+  const bare = ring?.holes.length ?? 0;
+  const unplaced = less.filter((part) => wholeOutline({ shape, less: [part] })?.holes[bare] === undefined);
   return {
     id,
     kind: shape.kind,
     size: netArea(area),
     error: areaError(area),
-    measured: ring?.corners ?? null,
+    measured: whole ? [whole.outer, ...whole.holes] : [],
     ground: kept ? [kept.outer, ...kept.holes] : [],
     lines: ring ? linesOf(shape, ring) : [],
     sides: ring ? sidesOf(ring) : [],

@@ -1,12 +1,15 @@
 import type { Display } from '../base/display.ts';
 import type { Point } from '../base/geometry.ts';
-import { isInside } from '../base/rings.ts';
+import { between, isInside } from '../base/rings.ts';
 import type { AreaSketch, MeasuredLine, Numbered } from '../model/area-sketch.ts';
 import { areaWords } from './area-words-en.ts';
+import { wrapped } from './table.ts';
 
 const PANEL = 480;
-const MARGIN = 56;
+const MARGIN = 72;
 const LINE = 18;
+/** Characters of a line of notes. */
+const NOTE = 76;
 const COLOURS = { grass: '#e9efe2', edge: '#5b6650', strip: '#7d8fb3', measure: '#8a4b2a', text: '#222222' };
 
 /** More lines or edges than these would cover each other's lengths and numbers. */
@@ -43,20 +46,23 @@ const pathOf = (points: readonly Point[], { at }: Frame): string =>
 const closed = (rings: readonly (readonly Point[])[], frame: Frame): string =>
   rings.map((ring) => `${pathOf(ring, frame)} Z`).join(' ');
 
-const middleOf = ([x1, y1]: Point, [x2, y2]: Point): Point => [(x1 + x2) / 2, (y1 + y2) / 2];
+/** How far beside a line its length stands: farther to the side than above, since it is wider than high. */
+const AWAY = { high: 18, wide: 22 };
 
-/** A point beside the middle of a line, so many units of the drawing away; outside of the area where the line is its edge. */
-function beside({ from, to, length }: MeasuredLine, ring: readonly Point[], { at, scale }: Frame, away: number): Point {
-  const [x, y] = middleOf(from, to);
-  const step = away / scale / Math.max(length, 1e-9);
-  const [dx, dy] = [(to[1] - from[1]) * step, (from[0] - to[0]) * step];
-  const turned = isInside([x + dx, y + dy], [ring]) && !isInside([x - dx, y - dy], [ring]);
-  return at(turned ? [x - dx, y - dy] : [x + dx, y + dy]);
+/** Where the length of a line stands: outside of the area where the line is its edge, else near the line's end. */
+function labelAt({ from, to, length }: MeasuredLine, [ring = []]: AreaSketch['measured'], { at, scale }: Frame): Point {
+  const [across, up] = [(to[1] - from[1]) / length, (from[0] - to[0]) / length];
+  const away = (AWAY.high + AWAY.wide * Math.abs(across)) / scale;
+  const middle = between([from, to], 0.5);
+  const shifted = ([x, y]: Point, by: number): Point => [x + by * across, y + by * up];
+  const [right, left] = [away, -away].map((by) => isInside(shifted(middle, by), [ring]));
+  if (right === left) return at(shifted(between([from, to], 0.75), away));
+  return at(shifted(middle, right ? -away : away));
 }
 
 function lengths({ lines, measured }: AreaSketch, frame: Frame, display: Display): string[] {
   const label = (line: MeasuredLine): string => {
-    const [x, y] = beside(line, measured ?? [], frame, 20);
+    const [x, y] = labelAt(line, measured, frame);
     return `<text x="${round(x)}" y="${round(y + 4)}">${escaped(display.distance(line.length))}</text>`;
   };
   return [
@@ -102,23 +108,25 @@ function squareOf(size: number): Point[] {
  * @example areaDrawing('front', sketchOf('front', area), displayOf('us', 'en-US')) //=> '<svg …'
  */
 export function areaDrawing(title: string, sketch: AreaSketch, display: Display): string {
-  const ring = sketch.measured ?? squareOf(sketch.size);
-  const frame = frameOf(ring);
-  const notes = areaWords.notes(sketch, display);
+  const known = sketch.measured.length > 0;
+  const rings = known ? sketch.measured : [squareOf(sketch.size)];
+  const frame = frameOf(rings.flat());
+  const notes = areaWords.notes(sketch, display).flatMap((note) => wrapped(note, NOTE));
   const width = PANEL + 2 * MARGIN;
   const below = 3 * MARGIN + frame.height;
   const height = round(below + (notes.length + 1) * LINE);
-  const ground = closed(sketch.measured === null ? [ring] : sketch.ground, frame);
-  const dashed = sketch.measured === null ? ' stroke-dasharray="6 4"' : '';
+  const edge = closed(rings, frame);
+  const ground = known ? closed(sketch.ground, frame) : edge;
+  const dashed = known ? '' : ' stroke-dasharray="6 4"';
   return `${[
     `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${width} ${height}" width="${width}" height="${height}" role="img" font-family="sans-serif" font-size="13" fill="${COLOURS.text}">`,
     `<title>${escaped(title)}</title>`,
     `<defs><pattern id="kept" width="8" height="8" patternUnits="userSpaceOnUse" patternTransform="rotate(45)"><path d="M0,0 V8" stroke="${COLOURS.strip}" stroke-width="2"/></pattern></defs>`,
     `<rect width="${width}" height="${height}" fill="#ffffff"/>`,
     `<text x="${MARGIN}" y="${MARGIN / 2}" font-size="15" font-weight="bold">${escaped(title)}</text>`,
-    ...(sketch.setback ? [`<path d="${closed([ring], frame)}" fill="url(#kept)"/>`] : []),
+    ...(sketch.setback ? [`<path d="${edge}" fill="url(#kept)" fill-rule="evenodd"/>`] : []),
     `<path d="${ground}" fill="${COLOURS.grass}" fill-rule="evenodd" stroke="${COLOURS.edge}"${dashed}/>`,
-    `<path d="${closed([ring], frame)}" fill="none" stroke="${COLOURS.edge}" stroke-width="1.5"${dashed}/>`,
+    `<path d="${edge}" fill="none" stroke="${COLOURS.edge}" stroke-width="1.5"${dashed}/>`,
     ...lengths(sketch, frame, display),
     ...numbers(sketch, frame),
     ...notes.map((note, i) => `<text x="${MARGIN}" y="${round(below + i * LINE)}">${escaped(note)}</text>`),

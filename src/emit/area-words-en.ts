@@ -34,7 +34,7 @@ export const areaWords = {
     ...(sketch.unplaced.count === 0
       ? []
       : [`Not drawn, since nobody measured where: ${display.area(sketch.unplaced.size)} that is taken off.`]),
-    ...(sketch.measured === null ? ['Its form is not known; the square shows its size alone.'] : []),
+    ...(sketch.measured.length === 0 ? ['Its form is not known; the square shows its size alone.'] : []),
     ...(sketch.guessed
       ? ['How far to the left or right the far side lies was not measured; it is drawn in the middle.']
       : []),

@@ -27,8 +27,8 @@ export interface AreaSketch {
   /** Less its setback and the parts taken off. */
   readonly size: SquareMetres;
   readonly error: AreaError | null;
-  /** As it was measured; null where its form is not known. */
-  readonly measured: readonly Point[] | null;
+  /** As it was measured: its edge, then those of its holes; none where its form is not known. */
+  readonly measured: readonly (readonly Point[])[];
   /** What is left of it: rings round it and round holes in it. */
   readonly ground: readonly (readonly Point[])[];
   /** Lines that were measured, or could be to check it. */

@@ -9,7 +9,7 @@ import { seriesKinds } from './shapes/series.ts';
 import { simpleKinds } from './shapes/simple.ts';
 import { someOf, standing } from './standing.ts';
 
-export type { Geographic, GeoPolygon, Offsets, Shape } from './shapes/kind.ts';
+export type { GeoPolygon, Offsets, Shape } from './shapes/kind.ts';
 
 /** A shape with its stated error: the share by which each length may be off. */
 export interface Measured {

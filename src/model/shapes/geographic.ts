@@ -56,7 +56,8 @@ const ringOf = (point: v.GenericSchema<unknown, GeoPoint>) =>
     v.minLength(3, 'area-corners'),
     v.maxLength(MOST_CORNERS, `out-of-range:at most ${MOST_CORNERS} points`),
     v.rawCheck<GeoPoint[]>(({ dataset, addIssue }) => {
-      if (!dataset.typed || dataset.value.length < 3 || dataset.value.length > MOST_CORNERS) return;
+      // What is wrong with a point is told there; the ring is looked at once its points are right.
+      if (!dataset.typed || dataset.issues) return;
       const message = ringFault(dataset.value);
       if (message !== null) addIssue({ message });
     }),
@@ -79,7 +80,7 @@ const rings = v.pipe(
   v.array(ringOf(position)),
   v.minLength(1, 'wrong-type:a list of rings, the outer one first'),
   v.rawCheck<GeoPoint[][]>(({ dataset, addIssue }) => {
-    if (!dataset.typed) return;
+    if (!dataset.typed || dataset.issues) return;
     const stray = strayHole(dataset.value);
     if (stray !== null) addIssue({ message: `geojson-hole:${stray}` });
   }),
