@@ -157,6 +157,11 @@ describe('an area', () => {
       'front',
       { rectangle: ['50 ft', '40 ft'], less: [{ circle: { radius: '6 ft' } }, { measured: '20 sqft' }] },
     ],
+    [
+      'front: rectangle 50 x 40 ft less circle radius 6 ft at 20, 15 ft',
+      'front',
+      { rectangle: ['50 ft', '40 ft'], less: [{ circle: { radius: '6 ft' }, at: ['20 ft', '15 ft'] }] },
+    ],
   ])('%s', (text, id, area) => expect(keys('area', text)).toEqual({ areas: { [id]: area } }));
 
   test.each([

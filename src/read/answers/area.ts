@@ -85,6 +85,12 @@ function shapeOf(text: string): WrittenShape {
 /** A number without the commas between its thousands. */
 const thousands = (text: string): string => text.replace(/(\d),(?=\d{3}(?!\d))/g, '$1');
 
+/** A part taken off, with its place where that is said: `circle radius 6 ft at 20, 15 ft`. */
+function partOf(text: string): WrittenShape {
+  const [shape = '', at] = text.split(/\s+at\s+/i);
+  return { ...shapeOf(shape), ...(at !== undefined && { at: lengths(at) }) };
+}
+
 /** The parts of `front: rectangle 50 x 40 ft less circle radius 6 ft`; the name may be missing. */
 function partsOf(text: string): { readonly name: string; readonly shape: string; readonly less: readonly string[] } {
   const named =
@@ -117,7 +123,7 @@ export const area: Question = {
     if (id === '')
       return [problem('new-not-answer', { found: name, expected: 'a name with a letter a to z or a digit' }, place)];
     if (Object.hasOwn(draft.areas ?? {}, id)) return [problem('new-area-twice', { id }, place)];
-    return withArea(draft, id, { ...shapeOf(shape), ...(less.length > 0 && { less: less.map(shapeOf) }) });
+    return withArea(draft, id, { ...shapeOf(shape), ...(less.length > 0 && { less: less.map(partOf) }) });
   },
 };
 
@@ -126,7 +132,7 @@ export const less: Question = {
   id: 'less',
   flags: area.flags,
   prompt: 'Take off',
-  help: `A part that is not grass, by its shape: ${SHAPES}. Enter alone: nothing more.`,
+  help: `A part that is not grass, by its shape: ${SHAPES}. Where it lies may follow: at 20, 15 ft (its first corner or its middle, from the first corner of the area). Enter alone: nothing more.`,
   examples: ['circle radius 6 ft'],
   many: true,
   default: () => null,
@@ -135,6 +141,6 @@ export const less: Question = {
     if (!last) return [problem('new-missing', { asked: area.prompt, example: examplesOf(area) }, place)];
     const [id, before] = last;
     const taken = (before.less as readonly WrittenShape[] | undefined) ?? [];
-    return withArea(draft, id, { ...before, less: [...taken, shapeOf(text.replace(/^(less|minus)\s+/i, ''))] });
+    return withArea(draft, id, { ...before, less: [...taken, partOf(text.replace(/^(less|minus)\s+/i, ''))] });
   },
 };
