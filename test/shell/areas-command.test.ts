@@ -69,7 +69,7 @@ describe('soilclock areas', () => {
   test('draws a name as text, whatever stands in it', async () => {
     const cwd = lawnWith('  front: { measured: 4200 sqft }');
     await soilclock(cwd, ['areas', 'lawn.yaml']);
-    expect(drawn(path.join(cwd, 'out/site/test-lawn-front.svg'))[0]).toBe('Ann&#39;s &#60;lawn&#62;: front');
+    expect(drawn(path.join(cwd, 'out/site/test-lawn-front.svg'))[0]).toBe('Ann&#39;s &lt;lawn&gt;: front');
   });
   test('prints the size and the error of each', async () => {
     const cwd = lawnWith(`  front: { rectangle: [50 ft, 40 ft], error: 2% }
