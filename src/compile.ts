@@ -17,7 +17,7 @@
 
 import { checkLawn } from './agronomy/check.ts';
 import { netArea } from './amounts/area.ts';
-import { areaProblems } from './amounts/area-problems.ts';
+import { areaProblems, farProblems } from './amounts/area-problems.ts';
 import type { Day } from './base/day.ts';
 import { hasErrors, inOrder, type Place, type Problem, problem } from './base/problem.ts';
 import type { SquareMetres } from './base/units.ts';
@@ -91,7 +91,10 @@ export function readAll({
 
 /** What is wrong with the measures of a lawn's areas. */
 export const problemsOfAreas = ({ lawn }: Linked, { place }: Parsed<Lawn>): Problem[] =>
-  Object.entries(lawn.areas).flatMap(([id, area]) => areaProblems(area, (path) => place(['areas', id, ...path])));
+  Object.entries(lawn.areas).flatMap(([id, area]) => {
+    const placeIn = (path: readonly (string | number)[]) => place(['areas', id, ...path]);
+    return [...areaProblems(area, placeIn), ...farProblems(area, lawn.location, placeIn)];
+  });
 
 /**
  * Area of a shape as it stands in a lawn file.

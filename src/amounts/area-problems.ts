@@ -1,9 +1,33 @@
+import type { GeoPoint } from '../base/local-plane.ts';
 import { type Place, type Problem, problem } from '../base/problem.ts';
 import { ringFits, ringsOverlap } from '../base/rings.ts';
 import type { Area } from '../model/area.ts';
 import { netArea } from './area.ts';
 import { piecesOf, wholeOutline } from './outline.ts';
 import { ringOf } from './ring.ts';
+
+/** Coordinates farther from their lawn than this are of another place [degrees]; a ZIP code's middle may be some way off. */
+const FAR = 1;
+
+/** A warning where the coordinates of an area lie far from its lawn, as they do when latitude and longitude are changed over. */
+export function farProblems({ shape }: Area, lawn: GeoPlace, place: PlaceIn): Problem[] {
+  const [first] = shape.kind === 'geographic' ? (shape.polygon?.outer ?? []) : [];
+  if (!first || isNear(first, lawn)) return [];
+  const [latitude, longitude] = first;
+  const where = `${latitude}, ${longitude}`;
+  const hint = isNear([longitude, latitude], lawn) ? ' Latitude and longitude have changed places.' : '';
+  return [problem('area-far', { where, hint }, place([]))];
+}
+
+interface GeoPlace {
+  readonly latitude: number;
+  readonly longitude: number;
+}
+
+function isNear([latitude, longitude]: GeoPoint, lawn: GeoPlace): boolean {
+  const east = Math.abs(((longitude - lawn.longitude + 540) % 360) - 180) * Math.cos((lawn.latitude * Math.PI) / 180);
+  return Math.abs(latitude - lawn.latitude) <= FAR && east <= FAR;
+}
 
 type PlaceIn = (path: readonly (string | number)[]) => Place;
 

@@ -112,6 +112,26 @@ describe('soilclock areas', () => {
     const { json } = await areas(lawnWith('  front: { geojson: edge.geojson }'));
     expect(json.problems).toMatchObject([{ code: 'file-missing', file: 'lawn.yaml', line: 12 }]);
   });
+  test.each([
+    ['near the lawn', '[[39, -84], [39, -83.999], [39.001, -84]]', []],
+    ['of another place', '[[52, 5], [52, 5.001], [52.001, 5]]', ['area-far']],
+  ])('of coordinates %s', async (_, points, codes) => {
+    const { code, json } = await areas(lawnWith(`  front: { points: ${points} }`));
+    expect([code, json.problems.map((one: { code: string }) => one.code)]).toEqual([0, codes]);
+  });
+  test('says where latitude and longitude have changed places', async () => {
+    const coordinates = [
+      [39, -84],
+      [39, -83.999],
+      [39.001, -84],
+      [39, -84],
+    ];
+    const { json } = await areas(
+      lawnWith('  front: { geojson: edge.geojson }', { 'edge.geojson': geojson(coordinates) }),
+    );
+    expect(json.problems).toMatchObject([{ code: 'area-far', severity: 'warning', line: 12 }]);
+    expect(json.problems[0].message).toContain('changed places');
+  });
   test('draws an area all the same whose setback names no edge of it', async () => {
     const cwd = lawnWith('  front: { rectangle: [50 ft, 40 ft], setback: { from-edge: 7, width: 5 ft } }');
     const { code, json } = await areas(cwd, '--out', 'here');

@@ -29,6 +29,10 @@ export const lawn = {
     (a: { part: number; what: string }) =>
       `Part ${a.part} that is taken off ${a.what}; all of it is taken off nevertheless. Check where it lies ("at").`,
   ),
+  'area-far': warning(
+    (a: { where: string; hint: string }) =>
+      `This area lies at ${a.where} (latitude, longitude), far from its lawn.${a.hint} Check the order: "points" are latitude, longitude, GeoJSON is longitude, latitude.`,
+  ),
   'area-setback-edge': error(
     (a: Expected) =>
       `The setback names ${a.found}; expected ${a.expected}. The drawing of "soilclock areas" numbers them.`,
