@@ -124,15 +124,15 @@ function nextSetting(
   const best = openingReaching(curves, aim, 0.5);
   const careful = Math.min(best, openingReaching(curves, aim + TOO_MUCH, RISK));
   const within = Math.max(narrowest - REACH, Math.min(widest + REACH, careful));
-  const heldBack = within < best - 1e-9 && within > widest;
   const wanted = shutAt(dial) + (dial.to - shutAt(dial)) * Math.exp(within);
+  const heldBack = within < best - 1e-9 && within > widest && wanted <= dial.to;
   const [below, above] = marksAround(dial, wanted);
   const off = (setting: number) => Math.abs((ratesAt(curves, openingOf(dial, setting), [0.5])[0] as number) - aim);
-  const lower = rounding === 'down' || heldBack || below <= shutAt(dial) || off(below) <= off(above);
-  const setting = lower && below > shutAt(dial) ? below : above;
+  const open = below > shutAt(dial);
+  const setting = open && (rounding === 'down' || off(below) <= off(above)) ? below : above;
   const notes: DialNote[] = [];
-  if (wanted > dial.to && !heldBack) notes.push('dial-ends-high');
-  if (wanted < dial.from) notes.push('dial-ends-low');
+  if (wanted > dial.to) notes.push('dial-ends-high');
+  if (wanted < dial.from || !open) notes.push('dial-ends-low');
   if (heldBack) notes.push('held-back');
   return { setting, notes };
 }

@@ -93,8 +93,8 @@ export function curvesThrough(points: readonly Point[]): Curves {
 }
 
 /** Quantiles of a value over the curves. @param shares Rising, each 0 to 1. */
-function quantiles(curves: Curves, shares: readonly number[], valueOf: (curve: Curve) => number): number[] {
-  const sorted = curves.map((curve) => ({ value: valueOf(curve), weight: curve.weight }));
+function quantiles(curves: Curves, shares: readonly number[], of: (curve: Curve) => number): number[] {
+  const sorted = curves.map((curve) => ({ value: of(curve), weight: curve.weight }));
   sorted.sort((a, b) => a.value - b.value);
   const whole = sorted.reduce((sum, { weight }) => sum + weight, 0);
   const found: number[] = [];
