@@ -125,11 +125,12 @@ function nextSetting(
   const careful = Math.min(best, openingReaching(curves, aim + TOO_MUCH, RISK));
   const within = Math.max(narrowest - REACH, Math.min(widest + REACH, careful));
   const wanted = shutAt(dial) + (dial.to - shutAt(dial)) * Math.exp(within);
-  const heldBack = within < best - 1e-9 && within > widest && wanted <= dial.to;
+  const middle = (opening: number) => ratesAt(curves, opening, [0.5])[0] as number;
+  const heldBack = within > widest && wanted <= dial.to && aim - middle(within) > TOLERANCE;
   const [below, above] = marksAround(dial, wanted);
-  const off = (setting: number) => Math.abs((ratesAt(curves, openingOf(dial, setting), [0.5])[0] as number) - aim);
+  const off = (setting: number) => Math.abs(middle(openingOf(dial, setting)) - aim);
   const open = below > shutAt(dial);
-  const setting = open && (rounding === 'down' || off(below) <= off(above)) ? below : above;
+  const setting = open && (rounding === 'down' || heldBack || off(below) <= off(above)) ? below : above;
   const notes: DialNote[] = [];
   if (wanted > dial.to) notes.push('dial-ends-high');
   if (wanted < dial.from || !open) notes.push('dial-ends-low');
