@@ -59,7 +59,7 @@ const REACH = Math.log(2);
 /**
  * The next setting of a spreader for a product, learned from what passes have delivered.
  *
- * Within ±5 %, as measured and as all records together expect, the setting stays. Otherwise it is where half of the curves
+ * Within ±5 % the setting stays, unless all records together deny it. Otherwise it is where half of the curves
  * that the records leave possible have reached the target, but no higher than where one in ten is 10 % above it: among the
  * settings tried that hardly matters, beyond them it shortens the stride. Without records: a third of the dial.
  *
@@ -86,7 +86,8 @@ export function adviseSetting(
   const curves = curvesThrough(points);
   const kept = rateAt(curves, dial, last.setting);
   const near = (rate: number) => Math.abs(rate / aim - 1) <= TOLERANCE + 1e-9;
-  const stays = near(last.rate) && near(kept.middle) && (most === null || kept.middle <= most);
+  const believed = kept.low <= aim && aim <= kept.high;
+  const stays = near(last.rate) && believed && (most === null || kept.middle <= most * (1 + 1e-9));
   const next = stays
     ? { setting: last.setting, notes: [] }
     : nextSetting(curves, points, dial, Math.log(aim), rounding);

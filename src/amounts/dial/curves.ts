@@ -19,9 +19,9 @@ const NOISE = 0.055;
 const BAD = 0.03;
 const BAD_SD = 0.4;
 
-const LEVEL_STEP = 0.0125;
+const LEVEL_STEP = NOISE / 3;
 /** Likelihoods this many logarithms below the best count for nothing. */
-const NEGLIGIBLE = 14;
+const NEGLIGIBLE = 9;
 /** Records beyond these are of a spreader that has worn since. */
 const LATEST = 20;
 
@@ -82,14 +82,17 @@ export function curvesThrough(points: readonly Point[]): Curves {
   let top = Number.NEGATIVE_INFINITY;
   for (const shape of SHAPES) {
     const levels = latest.map(({ opening, rate }) => rate - rise(shape, opening));
-    const [lowest, highest] = [Math.min(...levels) - 4 * NOISE, Math.max(...levels) + 4 * NOISE];
-    for (let level = lowest; level <= highest; level += LEVEL_STEP) {
+    const mean = levels.reduce((sum, one) => sum + one, 0) / levels.length;
+    const steps = (to: number) => Math.ceil((Math.abs(to - mean) + 4 * NOISE) / LEVEL_STEP);
+    for (let i = -steps(Math.min(...levels)); i <= steps(Math.max(...levels)); i++) {
+      const level = mean + i * LEVEL_STEP;
       const logWeight = levels.reduce((sum, one) => sum + logLikelihood(one - level), shape.logPrior);
       top = Math.max(top, logWeight);
       if (logWeight > top - NEGLIGIBLE) found.push({ shape, level, logWeight });
     }
   }
-  return found.map(({ shape, level, logWeight }) => ({ ...shape, level, weight: Math.exp(logWeight - top) }));
+  const counting = found.filter(({ logWeight }) => logWeight > top - NEGLIGIBLE);
+  return counting.map(({ shape, level, logWeight }) => ({ ...shape, level, weight: Math.exp(logWeight - top) }));
 }
 
 /** Quantiles of a value over the curves. @param shares Rising, each 0 to 1. */

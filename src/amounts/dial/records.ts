@@ -16,11 +16,11 @@ export interface RecordsOf {
 }
 
 /**
- * The entries in force, each with the product and the areas of its step where it names none itself: of most entries the step
+ * A journal's entries, each with the product and the areas of its step where it names none itself: of most entries the step
  * is all that was written.
  */
 export function withPlanned(journal: Journal, applications: readonly Application[]): Journal {
-  return entriesInForce(journal).map((entry) => {
+  return journal.map((entry) => {
     const application = applications.find(({ id }) => id === entry.step);
     const product = entry.product ?? application?.areas.find((area) => area.product !== null)?.product ?? undefined;
     const areas = entry.areas ?? application?.areas.map(({ id }) => id);

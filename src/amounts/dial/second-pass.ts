@@ -34,6 +34,6 @@ export function secondPass({ whole, delivered, labelMost, pesticide }: Halfway):
   const left = Math.max(0, whole - delivered);
   const most = labelMost === null ? null : Math.max(0, labelMost - delivered);
   const even = Math.abs(delivered / half - 1) <= TOLERANCE + 1e-9;
-  const wanted = even ? half : left <= TOLERANCE * whole ? 0 : Math.min(left, 1.5 * half);
+  const wanted = even ? half : left <= TOLERANCE * whole + 1e-9 * whole ? 0 : Math.min(left, 1.5 * half);
   return { target: Math.min(wanted, most ?? wanted), most, third: !pesticide };
 }

@@ -42,7 +42,7 @@ export function nextSettingOf({ linked }: DidInput, written: JournalEntry, seaso
   if (!dial || !entry || !product || !planned) return null;
   const areas = new Map(Object.entries(linked.lawn.areas).map(([id, area]) => [id, netArea(area)]));
   const whose = { product: product.id, spreader: entry.spreader ?? null, areas, passes: PASSES };
-  const own = dialRecordsOf([{ ...entry, corrects: undefined } as JournalEntry], whose)[0];
+  const own = dialRecordsOf([entry], whose)[0];
   if (!own) return null;
   const pesticide = isPesticide(product);
   const label = product.label?.perApplication ?? (pesticide ? product.label?.rate : undefined);
