@@ -63,6 +63,20 @@ interface One {
   readonly kept: boolean;
 }
 
+/** How near the target the nearest mark of a dial lies for one who knows the curve: shares within 5 and 10 %. */
+export function nearestMarks({ family, dial, curves, seed }: Omit<Trial, 'making'>): readonly [number, number] {
+  const random = seeded(seed);
+  const make = FAMILIES[family] as (random: Random) => Curve;
+  const offs = Array.from({ length: curves }, () => {
+    const curve = make(random);
+    const at = (0.3 + 0.45 * random()) * dial.to;
+    const marks = [Math.floor(at / dial.step), Math.ceil(at / dial.step)].map((count) => count * dial.step);
+    return Math.min(...marks.map((mark) => Math.abs(curve(mark / dial.to) / curve(at / dial.to) - 1)));
+  });
+  const share = (most: number) => offs.filter((off) => off <= most).length / curves;
+  return [share(0.05), share(0.1)];
+}
+
 /** Five passes on each of many curves: counted is the expected rate at the setting advised, not the one drawn. */
 export function passesOn({ family, dial, curves, seed, making }: Trial): PassResult[] {
   const random = seeded(seed);
