@@ -95,3 +95,27 @@ describe('nothing is said', () => {
       await next(folder(LAWN.replace(/^equipment.*\n/m, '')), 'feed', '--used', '5 lb', '--setting', '5'),
     ).toBeNull());
 });
+
+describe('the spreader command', () => {
+  const settings = async (cwd: string, step: string) =>
+    JSON.parse((await soilclock(cwd, ['spreader', 'lawn.yaml', step, '--json'])).stdout).settings;
+  const spread = (work: string) => `- { date: 2027-03-01, work: spread, ${work} }\n`;
+  const withJournal = (text: string) =>
+    folderWith({
+      'lawn.yaml': lawnText(LAWN),
+      'program.yaml': programText(STEPS, 'nitrogen: { yearly: { to: 3 lb/1000 sqft } }\n'),
+      'weather.csv': inventedWeather('2018-01-01'),
+      'lawn.journal.yaml': text,
+    });
+  test('begins at a third of the dial where the journal knows nothing', async () =>
+    expect(await settings(folder(), 'feed')).toMatchObject([{ setting: 5, basis: 'first', learned: [] }]));
+  test('takes the setting that the journal knows', async () => {
+    const cwd = withJournal(spread('product: feeder, setting: 6.5, used: 5 lb, pass: 1'));
+    expect(await settings(cwd, 'feed')).toMatchObject([{ setting: 6.5, basis: 'keep' }]);
+    expect((await soilclock(cwd, ['spreader', 'lawn.yaml', 'feed'])).stdout).toContain('keep the dial at 6.5');
+  });
+  test('takes no other product for it', async () => {
+    const cwd = withJournal(spread('product: barrier, setting: 6.5, used: 5 lb, pass: 1'));
+    expect(await settings(cwd, 'feed')).toMatchObject([{ setting: 5, basis: 'first' }]);
+  });
+});

@@ -1,7 +1,8 @@
 import type { Day } from '../../base/day.ts';
 import type { KilogramsPerSquareMetre } from '../../base/units.ts';
+import type { Dial } from '../../model/spreader.ts';
 import { type Curves, curvesThrough, openingReaching, type Point, ratesAt } from './curves.ts';
-import { type Dial, firstSetting, marksAround, shutAt } from './dial.ts';
+import { firstSetting, marksAround, shutAt } from './dial.ts';
 
 /** What one pass delivered at a setting. */
 export interface DialRecord {

@@ -1,10 +1,4 @@
-/** The numbers of a spreader's dial, in its own units. */
-export interface Dial {
-  readonly from: number;
-  readonly to: number;
-  /** From one mark to the next; 0 where it turns freely. */
-  readonly step: number;
-}
+import type { Dial } from '../../model/spreader.ts';
 
 /** Where a dial is shut: at 0 where it begins at 0 or 1, else where it begins. */
 export const shutAt = ({ from }: Dial): number => (from <= 1 ? 0 : from);

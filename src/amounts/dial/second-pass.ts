@@ -1,4 +1,5 @@
 import type { KilogramsPerSquareMetre } from '../../base/units.ts';
+import { isPesticide, type Product } from '../../model/product.ts';
 import { TOLERANCE } from './advise.ts';
 
 /** An application in two passes of which one is done. */
@@ -36,4 +37,10 @@ export function secondPass({ whole, delivered, labelMost, pesticide }: Halfway):
   const even = Math.abs(delivered / half - 1) <= TOLERANCE + 1e-9;
   const wanted = even ? half : left <= TOLERANCE * whole + 1e-9 * whole ? 0 : Math.min(left, 1.5 * half);
   return { target: Math.min(wanted, most ?? wanted), most, third: !pesticide };
+}
+
+/** The most by weight that a product's label allows in one application [kg/m²]; null where it says nothing of it. */
+export function labelMostOf(product: Product): KilogramsPerSquareMetre | null {
+  const most = product.label?.perApplication ?? (isPesticide(product) ? product.label?.rate : undefined);
+  return most?.by === 'mass' ? most.value : null;
 }

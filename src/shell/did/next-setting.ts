@@ -1,13 +1,13 @@
 import { netArea } from '../../amounts/area.ts';
 import { adviseSetting, type DialAdvice } from '../../amounts/dial/advise.ts';
-import type { Dial } from '../../amounts/dial/dial.ts';
 import { dialRecordsOf, withPlanned } from '../../amounts/dial/records.ts';
-import { secondPass } from '../../amounts/dial/second-pass.ts';
+import { labelMostOf, secondPass } from '../../amounts/dial/second-pass.ts';
 import { adviceInWords } from '../../amounts/dial/words-en.ts';
 import type { Display } from '../../base/display.ts';
 import type { JournalEntry } from '../../model/journal.ts';
 import { isPesticide } from '../../model/product.ts';
 import type { Season } from '../../model/season.ts';
+import type { Spreaders } from '../../model/spreader.ts';
 import type { DidInput } from './input.ts';
 
 /** What the next pass is to be set to. Rates and amounts of one pass. */
@@ -22,18 +22,12 @@ export interface NextSetting {
   readonly advice: DialAdvice;
 }
 
-/** The spreaders of a lawn as far as an entry can name one. */
-interface Equipment {
-  readonly spreader?: { readonly dial?: Dial | undefined } | undefined;
-  readonly spreaders?: Readonly<Record<string, { readonly dial?: Dial | undefined }>> | undefined;
-}
-
 /** Two passes at half the rate: a lawn file knows no other way. */
 const PASSES = 2;
 
 /** The next setting after an entry; null where it says nothing of a dial, or no plan says what a pass is to deliver. */
 export function nextSettingOf({ linked }: DidInput, written: JournalEntry, season: Season): NextSetting | null {
-  const equipment: Equipment = linked.lawn.equipment ?? {};
+  const equipment: Spreaders = linked.lawn.equipment ?? {};
   const dial = (written.spreader === undefined ? equipment.spreader : equipment.spreaders?.[written.spreader])?.dial;
   const journal = withPlanned([...linked.journal, written], season.applications);
   const entry = journal.at(-1);
@@ -45,8 +39,7 @@ export function nextSettingOf({ linked }: DidInput, written: JournalEntry, seaso
   const own = dialRecordsOf([entry], whose)[0];
   if (!own) return null;
   const pesticide = isPesticide(product);
-  const label = product.label?.perApplication ?? (pesticide ? product.label?.rate : undefined);
-  const labelMost = label?.by === 'mass' ? label.value : null;
+  const labelMost = labelMostOf(product);
   const whole = planned.kg / planned.m2;
   const second = entry.pass === 1 ? secondPass({ whole, delivered: own.rate, labelMost, pesticide }) : null;
   const { target, most } = second ?? { target: whole / PASSES, most: labelMost === null ? null : labelMost / PASSES };
