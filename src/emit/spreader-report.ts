@@ -70,11 +70,12 @@ function spreaderLine({ spreader }: SpreaderReport, display: Display): string {
 function settingLines({ settings, spreader, product }: SpreaderReport, display: Display): string[] {
   const { dial } = spreader;
   const mass = (kg: number | null) => display.mass(kg ?? 0, product?.pesticide ? 'down' : 'nearest');
-  const advice = settings.flatMap(({ setting, course, areas }): string[] => {
+  const advice = settings.flatMap(({ setting, basis, learned, course, areas }): string[] => {
     const whose = settings.length > 1 ? areas.join(', ') : null;
     const [length, size] = [display.distance(course.lengthM), display.area(course.areaM2)];
     return [
-      ...(setting !== null && dial ? [words.setting(setting, dial.to, whose)] : []),
+      ...(basis === 'first' && setting !== null && dial ? [words.setting(setting, dial.to, whose)] : []),
+      ...learned.map((line) => (whose === null ? line : `${whose}: ${line}`)),
       course.deliversKg === null
         ? words.course(length, size)
         : words.tryIt(length, size, mass(course.deliversKg), mass(course.leastKg), mass(course.mostKg)),

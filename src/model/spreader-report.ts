@@ -50,9 +50,11 @@ export interface SettingAdvice {
   readonly areas: readonly string[];
   /** What one pass is to put down; null where the amount is not known. */
   readonly passGPerM2: number | null;
-  /** Null where the lawn file does not tell of the dial. */
+  /** Null where the lawn file does not tell of the dial, or the label allows no pass. */
   readonly setting: number | null;
-  readonly basis: 'first';
+  readonly basis: 'first' | 'records' | 'keep';
+  /** What the journal's records say of it, line by line; none without records. */
+  readonly learned: readonly string[];
   /** So far to walk to cover so much, and what is then to be gone; between least and most the setting is kept. Of a pesticide never more than the rate. */
   readonly course: {
     readonly areaM2: number;

@@ -1,12 +1,15 @@
+import type { Display } from '../../base/display.ts';
 import { polygonArea } from '../../base/geometry.ts';
 import { factorOf, type KilogramsPerSquareMetre, type MetresPerSecond, type SquareMetres } from '../../base/units.ts';
 import type { Area } from '../../model/area.ts';
 import type { AreaAmount } from '../../model/season.ts';
-import type { Dial, Spreader } from '../../model/spreader.ts';
+import type { Spreader } from '../../model/spreader.ts';
 import type { AreaReport, PassReport, SettingAdvice } from '../../model/spreader-report.ts';
 import type { AreaWalk, HalfWalk } from '../../model/walk.ts';
+import { adviseSetting, type DialOptions, type DialRecord } from '../dial/advise.ts';
+import { firstSetting } from '../dial/dial.ts';
+import { adviceInWords } from '../dial/words-en.ts';
 import { courseLength, TOLERANCE } from './calibration.ts';
-import { firstSetting } from './first-setting.ts';
 import { speedOf, swathOf } from './spreader.ts';
 
 /** What an area gets, as a plan has it; an area alone has no amount. */
@@ -63,12 +66,20 @@ const COURSES = {
 /** Two rates that differ by less than this share are one. */
 const SAME = 1e-6;
 
+/** What the journal knows of the dial, and the most that one pass may deliver by the label; null where it has no limit. */
+export interface Learned {
+  readonly records: readonly DialRecord[];
+  readonly most: DialOptions['most'];
+  readonly display: Display;
+}
+
 /** The settings to begin with, one for each rate that a pass is to put down, with the areas that it is for. */
 export function settingsFor(
   areas: readonly AreaReport[],
   spreader: Spreader | undefined,
   pesticide: boolean,
   units: 'us' | 'metric',
+  learned: Learned,
 ): SettingAdvice[] {
   const found: { rate: KilogramsPerSquareMetre | null; areas: string[] }[] = [];
   for (const { id, areaM2, amountKg } of areas) {
@@ -81,13 +92,25 @@ export function settingsFor(
   return found.map(({ rate, areas: ids }) => ({
     areas: ids,
     passGPerM2: rate === null ? null : 1000 * rate,
-    ...settingOf(spreader?.dial),
+    ...settingOf(spreader, rate, pesticide, learned),
     course: courseFor(area, rate, spreader, pesticide),
   }));
 }
 
 /** The one place where a setting is chosen. */
-const settingOf = (dial: Dial | undefined) => ({ setting: dial ? firstSetting(dial) : null, basis: 'first' as const });
+function settingOf(
+  spreader: Spreader | undefined,
+  rate: KilogramsPerSquareMetre | null,
+  pesticide: boolean,
+  { records, most, display }: Learned,
+): Pick<SettingAdvice, 'setting' | 'basis' | 'learned'> {
+  const dial = spreader?.dial;
+  if (!dial) return { setting: null, basis: 'first', learned: [] };
+  if (rate === null || records.length === 0) return { setting: firstSetting(dial), basis: 'first', learned: [] };
+  const advice = adviseSetting(records, dial, rate, { rounding: pesticide ? 'down' : 'nearest', most });
+  const learned = advice.basis === 'first' ? [] : adviceInWords(advice, 'By the journal', display);
+  return { setting: advice.setting, basis: advice.basis, learned };
+}
 
 function courseFor(
   area: SquareMetres,

@@ -2,6 +2,7 @@ import type { Amount } from '../../model/fields.ts';
 import type { JournalEntry } from '../../model/journal.ts';
 import type { Season } from '../../model/season.ts';
 import type { DidInput } from './input.ts';
+import { type NextSetting, nextSettingOf } from './next-setting.ts';
 
 /** What was used beside what the plan had for the same area. */
 export interface AgainstPlan {
@@ -27,10 +28,13 @@ export interface Meaning {
   readonly limits: Season['limits'];
   /** What is left on the shelf; null where none of the product was counted. */
   readonly shelf: Season['shelf'][number] | null;
+  /** What the dial is to be set to; null where the entry says nothing of it. */
+  readonly next: NextSetting | null;
 }
 
 /** What an entry means: against the plan, the areas still open, the limits, the shelf. @param season Planned with it. */
-export function meaningOf({ linked }: DidInput, entry: JournalEntry, season: Season): Meaning {
+export function meaningOf(input: DidInput, entry: JournalEntry, season: Season): Meaning {
+  const { linked } = input;
   const application = season.applications.find(({ id }) => id === entry.step);
   const product = entry.product ?? application?.areas[0]?.product ?? null;
   const own = application?.areas.map(({ id }) => id);
@@ -41,6 +45,7 @@ export function meaningOf({ linked }: DidInput, entry: JournalEntry, season: Sea
     areasOpen: own?.filter((id) => !application?.areasDone.includes(id)) ?? null,
     limits: season.limits.filter(({ doneGPerM2 }) => doneGPerM2 > 0),
     shelf: season.shelf.find((one) => one.product === product) ?? null,
+    next: nextSettingOf(input, entry, season),
   };
 }
 

@@ -4,13 +4,14 @@ import type { JournalEntry } from '../../model/journal.ts';
 import type { Season } from '../../model/season.ts';
 import { type DidInput, displayFor } from './input.ts';
 import type { AgainstPlan, Meaning } from './meaning.ts';
+import { nextSettingInWords } from './next-setting.ts';
 
 /** What an entry means, line by line. */
 export function meaningInWords(input: DidInput, entry: JournalEntry, meaning: Meaning, season: Season): string[] {
   const application = season.applications.find(({ id }) => id === entry.step);
   const display = displayFor(input.linked);
   const rate = (grams: number) => display.massRate(grams / 1000);
-  const { against, areasOpen, limits, shelf } = meaning;
+  const { against, areasOpen, limits, shelf, next } = meaning;
   return [
     ...(entry.used ? againstInWords(input, entry.used, against) : []),
     ...(application && areasOpen
@@ -21,6 +22,7 @@ export function meaningInWords(input: DidInput, entry: JournalEntry, meaning: Me
         `${area}: ${rate(doneGPerM2)} of ${rate(limitGPerM2)} done (${name}).`,
     ),
     ...(shelf ? [`Left on the shelf: ${inWords(amountOf(shelf), display)} of ${nameOf(input, shelf.product)}.`] : []),
+    ...(next ? nextSettingInWords(next, entry, display) : []),
   ];
 }
 

@@ -1,9 +1,13 @@
 import { inWords, roundingOf } from '../../amounts/amount.ts';
 import { netArea } from '../../amounts/area.ts';
+import type { DialRecord } from '../../amounts/dial/advise.ts';
+import { dialRecordsOf, withPlanned } from '../../amounts/dial/records.ts';
+import { labelMostOf } from '../../amounts/dial/second-pass.ts';
 import { areaReport, type Load, settingsFor } from '../../amounts/spreader/report.ts';
 import { speedOf, swathOf, walkOver } from '../../amounts/spreader/spreader.ts';
 import { displayOf } from '../../base/display.ts';
 import { type Problem, problem } from '../../base/problem.ts';
+import type { Journal } from '../../model/journal.ts';
 import type { Lawn } from '../../model/lawn.ts';
 import { isPesticide, type Product } from '../../model/product.ts';
 import type { Application, Season } from '../../model/season.ts';
@@ -43,6 +47,7 @@ export function jobOf(
 interface JobInput {
   readonly season: Season;
   readonly lawn: Lawn;
+  readonly journal: Journal;
   readonly products: ReadonlyMap<string, Product>;
   readonly chosen: Chosen;
   readonly application: Application | null;
@@ -50,7 +55,7 @@ interface JobInput {
 }
 
 /** An application as the spreader puts it down, and the ways over its areas. */
-export function reportOf({ season, lawn, products, chosen, application, problems }: JobInput): {
+export function reportOf({ season, lawn, journal, products, chosen, application, problems }: JobInput): {
   readonly report: SpreaderReport;
   readonly walks: ReadonlyMap<string, AreaWalk>;
 } {
@@ -68,6 +73,7 @@ export function reportOf({ season, lawn, products, chosen, application, problems
     return [areaReport(load, area, walk, spreader)];
   });
   const product = products.get(application?.areas[0]?.product ?? '');
+  const labelMost = product ? labelMostOf(product) : null;
   const known = areas.length > 0 && areas.every(({ amountKg }) => amountKg !== null);
   const amountKg = known ? areas.reduce((sum, area) => sum + (area.amountKg ?? 0), 0) : null;
   const report: SpreaderReport = {
@@ -97,7 +103,11 @@ export function reportOf({ season, lawn, products, chosen, application, problems
       speedMps: speedOf(spreader),
       dial: spreader?.dial ?? null,
     },
-    settings: settingsFor(areas, spreader, product !== undefined && isPesticide(product), season.display.units),
+    settings: settingsFor(areas, spreader, product !== undefined && isPesticide(product), season.display.units, {
+      records: product ? recordsOf(product, id, lawn, withPlanned(journal, season.applications)) : [],
+      most: labelMost === null ? null : labelMost / 2,
+      display,
+    }),
     areas,
     walkingMin: areas.flatMap(({ passes }) => passes).reduce((sum, { walkingMin }) => sum + walkingMin, 0),
     cautions: application?.cautions ?? [],
@@ -105,6 +115,12 @@ export function reportOf({ season, lawn, products, chosen, application, problems
     problems: [...problems, ...large],
   };
   return { report, walks };
+}
+
+/** What the journal has of a product and a spreader. */
+function recordsOf(product: Product, spreader: string | null, lawn: Lawn, journal: Journal): DialRecord[] {
+  const areas = new Map(Object.entries(lawn.areas).map(([id, area]) => [id, netArea(area)]));
+  return dialRecordsOf(journal, { product: product.id, spreader, areas });
 }
 
 /** What the areas get that are still to do; every area of the lawn, without an amount, where there is no application. */

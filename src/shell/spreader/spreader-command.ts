@@ -54,6 +54,7 @@ export function spreaderCommand(words: readonly string[], options: SpreaderOptio
   const { report, walks } = reportOf({
     season,
     lawn: linked.lawn,
+    journal: linked.journal,
     products: linked.products,
     chosen,
     ...job,

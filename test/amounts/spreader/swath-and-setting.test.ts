@@ -1,8 +1,8 @@
 /** What pans say of a spreader, and where its dial begins. */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { firstSetting } from '../../../src/amounts/dial/dial.ts';
 import { courseLength, deliveredRate, passesAcross } from '../../../src/amounts/spreader/calibration.ts';
-import { firstSetting } from '../../../src/amounts/spreader/first-setting.ts';
 import { swathOf } from '../../../src/amounts/spreader/spreader.ts';
 import { effectiveSwath } from '../../../src/amounts/spreader/swath-test.ts';
 
