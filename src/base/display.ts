@@ -24,6 +24,8 @@ export interface Display {
   volume(value: CubicMetres, rounding?: Rounding): string;
   massRate(value: KilogramsPerSquareMetre): string;
   volumeRate(value: CubicMetresPerSquareMetre): string;
+  /** An active on an area, as labels print it. */
+  activeRate(value: KilogramsPerSquareMetre): string;
   speed(value: MetresPerSecond): string;
   /** A sum of degree days, given in °C·d. */
   heat(value: number): string;
@@ -67,6 +69,8 @@ const us = {
   massRate: (rate: KilogramsPerSquareMetre) => `${significant((rate * SQFT_1000) / factorOf('lb'), 2)} lb/1000 sq ft`,
   volumeRate: (rate: CubicMetresPerSquareMetre) =>
     `${significant((rate * SQFT_1000) / factorOf('floz'), 2)} fl oz/1000 sq ft`,
+  activeRate: (rate: KilogramsPerSquareMetre) =>
+    `${significant((rate * factorOf('acre')) / factorOf('lb'), 3)} lb/acre`,
   speed: (mps: MetresPerSecond) => `${significant(mps / factorOf('mph'), 2)} mph`,
   heat: (celsiusDays: number) => `${Math.round(celsiusDays * 1.8)} °F·d`,
 };
@@ -82,6 +86,7 @@ const metric: typeof us = {
     m3 >= 0.001 ? `${significant(m3 * 1000, 3, rounding)} L` : `${significant(m3 * 1e6, 2, rounding)} mL`,
   massRate: (rate) => `${significant(rate * 1000, 2)} g/m²`,
   volumeRate: (rate) => `${significant(rate * 1e6, 2)} mL/m²`,
+  activeRate: (rate) => `${significant(rate * 10_000, 3)} kg/ha`,
   speed: (mps) => `${significant(mps * 3.6, 2)} km/h`,
   heat: (celsiusDays) => `${Math.round(celsiusDays)} °C·d`,
 };

@@ -1,5 +1,21 @@
 import * as v from 'valibot';
-import { amount, byId, day, id, map, maybe, number, parsed, positive, quantity, rate, text, word } from './fields.ts';
+import {
+  above0,
+  amount,
+  byId,
+  choosing,
+  day,
+  id,
+  map,
+  maybe,
+  number,
+  parsed,
+  positive,
+  quantity,
+  rate,
+  text,
+  word,
+} from './fields.ts';
 
 const share = v.pipe(
   quantity('share'),
@@ -33,11 +49,34 @@ const analysis = parsed<Analysis>(
 
 const packageSize = map({ size: amount, price: maybe(number(0, 1e6)) });
 
+/** How much of an active is in a product: kg in each kg, or in each m³. */
+export interface ActiveContent {
+  readonly by: 'mass' | 'volume';
+  readonly value: number;
+}
+
+const byShare = v.pipe(
+  share,
+  v.transform((value): ActiveContent => ({ by: 'mass', value })),
+);
+const byDensity = v.pipe(
+  above0('density'),
+  v.transform((value): ActiveContent => ({ by: 'volume', value })),
+);
+
+/** A share of the weight, or a weight in a volume as labels of liquids print it: `4 lb/gal`. */
+const activeContent = choosing(
+  (input) => (typeof input === 'string' && input.includes('/') ? byDensity : byShare),
+  () => [byShare, byDensity],
+);
+
 /** What the label in hand says; every figure is typed from there. */
 const label = map({
   rate,
   'per-application': maybe(rate),
   'per-year': maybe(rate),
+  'active-per-application': maybe(byId(above0('mass per area'))),
+  'active-per-year': maybe(byId(above0('mass per area'))),
   interval: maybe(positive('duration')),
   'seed-safe': maybe(map({ after: maybe(positive('duration')), before: maybe(positive('duration')) })),
   'water-in': maybe(map({ depth: maybe(positive('length')), within: maybe(positive('duration')) })),
@@ -65,7 +104,7 @@ export const ProductSchema = map({
   neutralising: maybe(share),
   pesticide: maybe(id),
   registration: maybe(text),
-  actives: maybe(byId(share)),
+  actives: maybe(byId(activeContent)),
   label: maybe(label),
 });
 
@@ -85,6 +124,10 @@ export const packagesOf = (product: Product) => product.packages ?? (product.pac
 /** Whether a product is a pesticide: its rates then come from its label entry alone. */
 export const isPesticide = (product: Product): boolean =>
   product.actives !== undefined || product.pesticide !== undefined;
+
+/** How much of an active is in a product; none where it holds none of it. */
+export const activeOf = ({ actives }: Product, active: string): ActiveContent | undefined =>
+  Object.hasOwn(actives ?? {}, active) ? actives?.[active] : undefined;
 
 /** Kinds of pesticides that kill plants or keep seed from growing. */
 const HERBICIDE = /herbicide|emergent|broadleaf|weed|sedge/;

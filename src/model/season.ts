@@ -1,4 +1,5 @@
 import type { Problem } from '../base/problem.ts';
+import type { Limit } from './limit.ts';
 import type { Work } from './program.ts';
 
 /**
@@ -125,16 +126,6 @@ export interface Purchase {
   readonly cost: number | null;
   readonly leftKg: number | null;
   readonly leftL: number | null;
-}
-
-export interface Limit {
-  readonly name: string;
-  readonly area: string;
-  readonly plannedGPerM2: number;
-  readonly doneGPerM2: number;
-  readonly limitGPerM2: number;
-  readonly source: string | null;
-  readonly ok: boolean;
 }
 
 /** The soil and the heat on the last observed day, beside what is usual for that day. */

@@ -1,19 +1,25 @@
-import { type Dose, nutrientsOf, quickNitrogen } from '../amounts/product.ts';
+import type { Dose } from '../amounts/product.ts';
 import type { Day, MonthDay } from '../base/day.ts';
 import type { Lawn } from '../model/lawn.ts';
+import type { Limit } from '../model/limit.ts';
 import type { Limited } from '../model/local-rule.ts';
 import type { Program } from '../model/program.ts';
+import { broughtBy, type Counted } from './counted.ts';
 import { inPeriod } from './rules/local.ts';
 
-/** A limit on a nutrient: of the program (agronomy) or of the place (law). */
+/** A limit: of the program (agronomy), of the place (law) or of a label. */
 export interface Cap {
   readonly name: string;
-  readonly nutrient: Limited;
+  readonly counted: Counted;
   readonly per: 'application' | 'year';
-  readonly limitGPerM2: number;
+  /** g/m², or mL/m² of a product that is counted by volume. */
+  readonly limit: number;
   /** The days of the year that count; all of them where it is left out. */
   readonly between: readonly [MonthDay, MonthDay] | undefined;
+  readonly by: Limit['by'];
   readonly source: string | null;
+  /** Whether what does not fit whole is left out: less of a pesticide than its label's rate may do nothing. */
+  readonly whole: boolean;
 }
 
 /** The limits that hold for a program's steps on a lawn. */
@@ -22,10 +28,22 @@ export function capsOf(program: Program, lawn: Lawn): readonly Cap[] {
   const cap = (name: string, nutrient: Limited, per: Cap['per'], limit: number | undefined, more?: Partial<Cap>) =>
     limit === undefined
       ? []
-      : [{ name, nutrient, per, limitGPerM2: 1000 * limit, between: undefined, source: null, ...more }];
+      : [
+          {
+            name,
+            counted: { kind: 'nutrient', nutrient } as const,
+            per,
+            limit: 1000 * limit,
+            between: undefined,
+            by: 'program' as const,
+            source: null,
+            whole: false,
+            ...more,
+          },
+        ];
   const legal = (lawn.localRules ?? []).flatMap((rule) => {
     if (!('limit' in rule)) return [];
-    const more = { between: rule.between, source: rule.because ?? null };
+    const more = { between: rule.between, by: 'place', source: rule.because ?? null } as const;
     const name = NAMES[rule.limit];
     return [
       ...cap(`${name}-yearly-local`, rule.limit, 'year', rule.yearly, more),
@@ -46,10 +64,6 @@ const NAMES: Readonly<Record<Limited, string>> = {
   P2O5: 'phosphate',
   K2O: 'potash',
 };
-
-/** What a dose brings of what a cap limits [g/m²]. */
-export const broughtBy = (dose: Dose, nutrient: Limited): number =>
-  nutrient === 'quick-N' ? quickNitrogen(dose) : nutrientsOf(dose)[nutrient];
 
 /** One application on one area, on its day. */
 export interface Use {
@@ -77,7 +91,7 @@ export function cappedShares(planned: readonly Use[], done: readonly Use[], caps
       cap,
       sum(
         done.filter(({ day }) => inPeriod(day, cap.between)),
-        cap.nutrient,
+        cap.counted,
       ),
     ]),
   );
@@ -85,19 +99,19 @@ export function cappedShares(planned: readonly Use[], done: readonly Use[], caps
   for (const use of [...planned].sort((a, b) => a.day - b.day)) {
     let held: Share = { share: 1, cap: null };
     for (const cap of caps.filter(({ between }) => inPeriod(use.day, between))) {
-      const brought = broughtBy(use.dose, cap.nutrient);
-      const room = cap.per === 'year' ? cap.limitGPerM2 - (sums.get(cap) ?? 0) : cap.limitGPerM2;
-      const share = brought <= room + HAIR ? 1 : Math.max(0, room / brought);
+      const brought = broughtBy(use.dose, cap.counted);
+      const room = cap.per === 'year' ? cap.limit - (sums.get(cap) ?? 0) : cap.limit;
+      const share = brought <= room + HAIR ? 1 : cap.whole ? 0 : Math.max(0, room / brought);
       if (share < held.share) held = { share, cap };
     }
     for (const cap of caps) {
       if (!inPeriod(use.day, cap.between)) continue;
-      sums.set(cap, (sums.get(cap) ?? 0) + held.share * broughtBy(use.dose, cap.nutrient));
+      sums.set(cap, (sums.get(cap) ?? 0) + held.share * broughtBy(use.dose, cap.counted));
     }
     shares.set(use, held);
   }
   return planned.map((use) => shares.get(use) as Share);
 }
 
-const sum = (uses: readonly Use[], nutrient: Limited): number =>
-  uses.reduce((total, { dose }) => total + broughtBy(dose, nutrient), 0);
+const sum = (uses: readonly Use[], counted: Counted): number =>
+  uses.reduce((total, { dose }) => total + broughtBy(dose, counted), 0);

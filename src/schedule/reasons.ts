@@ -2,8 +2,9 @@ import type { Day } from '../base/day.ts';
 import type { Display } from '../base/display.ts';
 import { triggersIn } from '../model/program.ts';
 import type { Trigger } from '../model/trigger.ts';
-import { broughtBy } from './caps.ts';
+import { broughtBy } from './counted.ts';
 import type { Ground } from './ground.ts';
+import { limitRate } from './limits.ts';
 import { readingOf } from './readings.ts';
 import { usualDate } from './usual-date.ts';
 import { type Edge, edgeDay, LEAST_CHANCE } from './windows.ts';
@@ -91,8 +92,8 @@ function heldBack({ shares, dose }: DosedStep, { display, words }: Writing): str
   if (!dose) return [];
   return [...shares].flatMap(([area, { share, cap }]) => {
     if (!cap) return [];
-    const whole = broughtBy(dose, cap.nutrient);
-    const rate = (grams: number) => display.massRate(grams / 1000);
+    const whole = broughtBy(dose, cap.counted);
+    const rate = (value: number) => limitRate(value, cap.counted, display);
     return [words.held(area, rate(whole), rate(share * whole), cap.name, cap.source)];
   });
 }

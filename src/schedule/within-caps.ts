@@ -1,6 +1,7 @@
 import type { SquareMetres } from '../base/units.ts';
 import { type Cap, cappedShares, capsOf, type Share, type Use } from './caps.ts';
 import type { Ground } from './ground.ts';
+import { labelCaps } from './label-caps.ts';
 import type { PlacedStep } from './placed.ts';
 import type { SeasonYear } from './season-year.ts';
 
@@ -64,15 +65,10 @@ export function usesOf(
         const use = step.program === own ? planned(step, area) : null;
         return use ? [{ step, use }] : [];
       });
-      return [
-        {
-          area,
-          season,
-          caps: capsOf(own, ground.lawn),
-          planned: uses,
-          done: doneOn(area, season, steps, ground, sizes),
-        },
-      ];
+      const done = doneOn(area, season, steps, ground, sizes);
+      const products = new Set([...uses.map(({ use }) => use), ...done].flatMap(({ dose }) => dose.product ?? []));
+      const caps = [...capsOf(own, ground.lawn), ...labelCaps([...products])];
+      return [{ area, season, caps, planned: uses, done }];
     }),
   );
 }
@@ -100,6 +96,12 @@ export function withinCaps(
     const left = [...own.values()].some(({ share }) => share > 0);
     const cap = [...own.values()].find((held) => held.cap)?.cap;
     if (left || !cap) return { ...one, shares: own };
-    return { ...one, shares: own, status: 'dropped', choice: null, dropped: { because: 'limit', cap: cap.name } };
+    return {
+      ...one,
+      shares: own,
+      status: 'dropped',
+      choice: null,
+      dropped: { because: 'limit', cap: cap.name, whole: cap.whole },
+    };
   });
 }

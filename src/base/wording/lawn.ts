@@ -55,12 +55,20 @@ export const lawn = {
       `Step "${a.step}", area "${a.area}": ${a.held} instead of ${a.planned}; the limit "${a.cap}" is ${a.limit}.`,
   ),
   'over-yearly': warning(
-    (a: { area: string; planned: string; limit: string; what: string }) =>
-      `Area "${a.area}": ${a.planned} of ${a.what} planned for the season; the limit is ${a.limit}.`,
+    (a: { area: string; planned: string; done: string; limit: string; what: string }) =>
+      `Area "${a.area}": ${a.done} done and ${a.planned} planned in the season; the limit "${a.what}" is ${a.limit}.`,
   ),
   'under-yearly': note(
     (a: { area: string; planned: string; least: string }) =>
       `Area "${a.area}": ${a.planned} of nitrogen in the season; the program's range begins at ${a.least}.`,
+  ),
+  'label-limit-missing': note(
+    (a: { product: string; missing: readonly string[] }) =>
+      `The label entry of "${a.product}" does not say ${list(a.missing)}; nothing holds it there. Type what the label in hand prints, or keep to it by hand.`,
+  ),
+  'active-unknown': warning(
+    (a: { product: string; actives: readonly string[] }) =>
+      `How much ${list(a.actives)} a rate of "${a.product}" brings cannot be worked out without its "density" or a content such as 4 lb/gal; it counts in no limit of other products.`,
   ),
   'label-rate': error(
     (a: Step & { product: string }) =>
