@@ -13,6 +13,7 @@ import {
 
 /** Prints quantities and days the way one reader wants them. Every function takes SI. */
 export interface Display {
+  readonly system: UnitSystem;
   temperature(value: Celsius): string;
   /** A depth in the soil, as a person measures it. */
   soilDepth(value: Metres): string;
@@ -106,6 +107,7 @@ export function displayOf(system: UnitSystem, language: string): Display {
     };
   };
   return {
+    system,
     ...(system === 'us' ? us : metric),
     day: format({ weekday: 'short', month: 'short', day: 'numeric' }),
     shortDay: format({ month: 'short', day: 'numeric' }),

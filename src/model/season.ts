@@ -98,7 +98,21 @@ export interface AreaAmount {
   readonly amountL: number | null;
   /** The amount in words, or what to do where it is not known. Null for work without a product. */
   readonly amount: string | null;
+  /** What `amount` says to measure off; null where no amount is known. */
+  readonly measured: Measured | null;
   readonly passes: readonly Pass[];
+}
+
+/** An amount rounded to what a person can measure. */
+export interface Measured {
+  readonly kg: number | null;
+  readonly l: number | null;
+  /** Downward for a pesticide and for what a limit holds. */
+  readonly rounding: 'nearest' | 'down';
+  /** By a measure at hand: half a package, a cup; null where none fits. */
+  readonly aid: string | null;
+  /** The amount before it was rounded, in words, where that shows. */
+  readonly exact: string | null;
 }
 
 /** One way over an area with the spreader. */

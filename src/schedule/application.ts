@@ -1,4 +1,5 @@
-import { type AreaInput, areaAmount, inWords, roundingOf } from '../amounts/amount.ts';
+import { type AreaInput, areaAmount, inWords } from '../amounts/amount.ts';
+import { measurable } from '../amounts/measured/measurable.ts';
 import { type Dose, NO_NUTRIENTS, nutrientsOf } from '../amounts/product.ts';
 import { type Day, formatDay } from '../base/day.ts';
 import { type Display, significant } from '../base/display.ts';
@@ -74,7 +75,9 @@ function areaAmounts(placed: DosedStep, { ground, areas, display, words }: Writi
   const crossing = (ground.lawn.equipment?.spreader?.passes ?? 'crossing') === 'crossing';
   return placed.areas.map((id) => {
     const area = areas.get(id) ?? 0;
-    const input: AreaInput = { id, area, crossing, display, fromLabel: words.fromLabel, unknown: words.unknownAmount };
+    const held = placed.shares.get(id)?.tight ?? false;
+    const { fromLabel, unknownAmount: unknown } = words;
+    const input: AreaInput = { id, area, crossing, held, display, fromLabel, unknown };
     return areaAmount(doseOn(placed, id), input);
   });
 }
@@ -145,11 +148,12 @@ function howTo(
     const rate = dose.rate.by === 'mass' ? display.massRate(dose.rate.value) : display.volumeRate(dose.rate.value);
     lines.push(words.rateOf(dose.product.name ?? dose.product.id, rate));
   }
-  for (const { id, amount, passes } of areas) {
+  for (const { id, amount, measured, passes } of areas) {
     if (amount === null) continue;
     const [first, second] = passes;
     const crossing = first && second ? `: ${words.passes(first.amount, second.amount)}` : '';
-    lines.push(words.areaLine(id, display.area(sizes.get(id) ?? 0), amount) + crossing);
+    const rounded = measured ? words.measured(measured) : '';
+    lines.push(words.areaLine(id, display.area(sizes.get(id) ?? 0), amount) + rounded + crossing);
   }
   if (dose?.rate === null && dose.missing === 'label') lines.push(words.noLabel);
   if (areas.some(({ passes }) => passes.length > 0)) lines.push(words.setLow);
@@ -167,13 +171,14 @@ function howTo(
 }
 
 /** What is put down in all, in words: "5.7 lb". */
-function inAll({ dose }: DosedStep, areas: readonly AreaAmount[], display: Display): string | null {
+function inAll({ dose, shares }: DosedStep, areas: readonly AreaAmount[], display: Display): string | null {
   const [total] = totalsOf(areas);
   if (!total || !dose?.rate) return null;
   const { amountKg, amountL } = total;
   const amount: Amount =
     amountKg !== null ? { by: 'mass', value: amountKg } : { by: 'volume', value: (amountL ?? 0) / 1000 };
-  return inWords(amount, display, roundingOf(dose.product));
+  const held = [...shares.values()].some(({ tight }) => tight);
+  return measurable(amount, dose.product, display, held).words;
 }
 
 /** A journal entry as one line. */

@@ -76,9 +76,13 @@ export interface Share {
   /** 0 to 1. */
   readonly share: number;
   readonly cap: Cap | null;
+  /** Whether less than rounding would add is left of some cap. */
+  readonly tight: boolean;
 }
 
 const HAIR = 1e-9;
+/** More than rounding an amount to a measure may add to it. */
+const ROUNDING = 1.02;
 
 /**
  * How much of each planned use stays inside every cap, in the order of their days.
@@ -97,18 +101,20 @@ export function cappedShares(planned: readonly Use[], done: readonly Use[], caps
   );
   const shares = new Map<Use, Share>();
   for (const use of [...planned].sort((a, b) => a.day - b.day)) {
-    let held: Share = { share: 1, cap: null };
+    let held: Share = { share: 1, cap: null, tight: false };
+    let most = Number.POSITIVE_INFINITY;
     for (const cap of caps.filter(({ between }) => inPeriod(use.day, between))) {
       const brought = broughtBy(use.dose, cap.counted);
       const room = cap.per === 'year' ? cap.limit - (sums.get(cap) ?? 0) : cap.limit;
       const share = brought <= room + HAIR ? 1 : cap.whole ? 0 : Math.max(0, room / brought);
-      if (share < held.share) held = { share, cap };
+      if (brought > 0) most = Math.min(most, room / brought);
+      if (share < held.share) held = { share, cap, tight: true };
     }
     for (const cap of caps) {
       if (!inPeriod(use.day, cap.between)) continue;
       sums.set(cap, (sums.get(cap) ?? 0) + held.share * broughtBy(use.dose, cap.counted));
     }
-    shares.set(use, held);
+    shares.set(use, { ...held, tight: held.tight || most < held.share * ROUNDING });
   }
   return planned.map((use) => shares.get(use) as Share);
 }

@@ -46,7 +46,7 @@ describe('a pesticide', () => {
   });
   test('is rounded downward', async () => {
     const planned = await season(barrier, `  - ${GRANULE}, label: { rate: 4.999 lb/1000 sqft } }\n`);
-    expect(on(planned)?.amount).toBe('4.99 lb');
+    expect(on(planned)?.amount).toBe('4 lb 15.5 oz');
   });
   test('a rate above its own limit, and a grass that the label does not name, are errors', async () => {
     const over = 'label: { rate: 4 lb/1000 sqft, per-application: 3 lb/1000 sqft }';

@@ -2,6 +2,7 @@ import type { Day } from '../../base/day.ts';
 import type { Display } from '../../base/display.ts';
 import type { GrassSeason } from '../../model/grass.ts';
 import type { DegreeDayMethod } from '../../model/heat.ts';
+import type { Measured } from '../../model/season.ts';
 import type { Choice } from '../choose.ts';
 import type { Unwanted } from '../condition.ts';
 import type { Forbidden } from '../rules/forbidden.ts';
@@ -106,6 +107,8 @@ export const en = {
   unknownAmount: 'choose a product first',
   rateOf: (product: string, rate: string) => `${product} at ${rate}.`,
   areaLine: (id: string, area: string, amount: string) => `${id} (${area}): ${amount}`,
+  measured: ({ aid, exact, rounding }: Measured) =>
+    `${aid === null ? '' : `, ${aid}`}${exact === null ? '' : ` (rounded${rounding === 'down' ? ' down' : ''} from ${exact})`}`,
   passes: (half: string, other: string) => `half (${half}) lengthwise, half (${other}) crosswise`,
   mowAt: (height: string) => `Mow at ${height}.`,
   waterDepth: (depth: string) => `Water ${depth}.`,
