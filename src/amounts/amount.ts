@@ -6,7 +6,7 @@ import type { AreaAmount, Pass } from '../model/season.ts';
 import { measurable } from './measured/measurable.ts';
 import type { Dose } from './product.ts';
 
-export { inWords, roundingOf } from './measured/in-words.ts';
+export { inWords } from './measured/in-words.ts';
 
 /** What an area gets of a rate. */
 export const amountOn = (rate: Rate, area: SquareMetres): Amount => ({ by: rate.by, value: rate.value * area });

@@ -35,6 +35,7 @@ export function reasons(placed: DosedStep, writing: Writing): string[] {
     words.opensWhen(rule(step.window.opens)),
     ...(open ? [...expectation(placed, writing), ...choosing(placed, writing)] : []),
     ...(step.window.closes ? [words.closesWhen(rule(step.window.closes))] : []),
+    ...(open && placed.dose?.chosen ? [words.chosenProduct(placed.dose.product, placed.dose.chosen)] : []),
     ...heldBack(placed, writing),
   ];
 }

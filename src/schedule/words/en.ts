@@ -1,3 +1,5 @@
+import type { Criterion } from '../../amounts/choose-product.ts';
+import type { Dose } from '../../amounts/product.ts';
 import type { Day } from '../../base/day.ts';
 import type { Display } from '../../base/display.ts';
 import type { GrassSeason } from '../../model/grass.ts';
@@ -33,6 +35,21 @@ export function againstUsual(day: Day, usual: Day, display: Display): string {
   if (Math.abs(late) < 2) return `about as usual (${display.shortDay(usual)})`;
   return `${days(Math.abs(late))} ${late > 0 ? 'later' : 'earlier'} than usual (${display.shortDay(usual)})`;
 }
+
+const nameOf = (product: Dose['product']): string => product?.name ?? product?.id ?? '';
+
+/** What decided for a product, in words that follow its name. */
+const BECAUSE: Readonly<Record<Criterion, string>> = {
+  'unasked-nitrogen': 'it brings less nitrogen that nobody asked for',
+  'quick-limit': 'it stays inside the limit of quick nitrogen',
+  'soil-test': 'its phosphate and potash are nearer to what is asked',
+  'slow-share': 'it has the slow-release share that is preferred',
+  shelf: 'it is on the shelf',
+  'unasked-phosphate': 'it brings less phosphate that nobody asked for',
+  packages: 'it takes fewer new packages',
+  cost: 'it costs less',
+  order: 'it stands first in your products',
+};
 
 /** The English texts of a plan: every sentence that a Season carries. */
 export const en = {
@@ -92,6 +109,10 @@ export const en = {
   },
   late: (note: string | null, until: Day, display: Display) =>
     `The window has closed and nothing is written in the journal. It may still be made good until about ${display.shortDay(until)}.${note === null ? '' : ` ${note}`}`,
+  chosenProduct: (product: Dose['product'], { over, by }: NonNullable<Dose['chosen']>) =>
+    by === 'only'
+      ? `${nameOf(product)}: no other of your products that may be used here brings it.`
+      : `${nameOf(product)} rather than ${nameOf(over)}: ${BECAUSE[by]}.`,
   held: (area: string, whole: string, held: string, cap: string, source: string | null) =>
     `${area}: ${held} instead of ${whole}, held by the limit "${cap}"${source === null ? '' : ` (${source})`}.`,
   skipped: () => 'Skipped by you in the lawn file.',
