@@ -5,7 +5,7 @@ export const aboutLawn: About = {
   // Products
   'products.products': ['Products by their id.'],
   form: ['What it is like.'],
-  analysis: ['The guaranteed analysis: N-P2O5-K2O in percent.', '16-4-8'],
+  analysis: ['The guaranteed analysis: N-P2O5-K2O in percent; with "elements" behind it N-P-K.', '16-4-8'],
   'slow-share': ['The share of its nitrogen that is slow-release; unknown counts as none.', '25%'],
   covers: ['What a bag covers by its own words.', '8000 sqft'],
   package: ['The package it is sold in.'],

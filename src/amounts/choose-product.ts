@@ -1,6 +1,7 @@
 import type { KilogramsPerSquareMetre, SquareMetres } from '../base/units.ts';
 import type { Amount } from '../model/fields.ts';
-import { isPesticide, type Nutrient, type Product, packagesOf } from '../model/product.ts';
+import type { Nutrient } from '../model/nutrient.ts';
+import { isPesticide, type Product, packagesOf } from '../model/product.ts';
 import type { ApplyOf } from '../model/program.ts';
 import { cheapestCover } from './packages.ts';
 

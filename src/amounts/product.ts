@@ -1,6 +1,7 @@
 import type { KilogramsPerSquareMetre } from '../base/units.ts';
 import type { Rate } from '../model/fields.ts';
-import { isPesticide, type Nutrient, type Product, packagesOf } from '../model/product.ts';
+import type { Nutrient } from '../model/nutrient.ts';
+import { isPesticide, type Product, packagesOf } from '../model/product.ts';
 import type { Apply, ApplyOf } from '../model/program.ts';
 import { type Choice, type Chosen, chooseProduct } from './choose-product.ts';
 
@@ -99,9 +100,3 @@ export function nutrientsOf({ product, rate }: Dose): Nutrients {
 
 /** Quick nitrogen that a rate brings [g/m²]; an unknown slow share counts as none. */
 export const quickNitrogen = (dose: Dose): number => nutrientsOf(dose).N * (1 - (dose.product?.slowShare ?? 0));
-
-/** P2O5 to P, K2O to K, by the atomic masses of IUPAC 2021: P 30.974, K 39.098, O 15.999. */
-export const ELEMENT_SHARE = {
-  P2O5: (2 * 30.974) / (2 * 30.974 + 5 * 15.999),
-  K2O: (2 * 39.098) / (2 * 39.098 + 15.999),
-} as const;

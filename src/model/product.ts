@@ -9,42 +9,18 @@ import {
   map,
   maybe,
   number,
-  parsed,
   positive,
   quantity,
   rate,
   text,
   word,
 } from './fields.ts';
+import { analysis } from './nutrient.ts';
 
 const share = v.pipe(
   quantity('share'),
   v.minValue(0, 'out-of-range:0% to 100%'),
   v.maxValue(1, 'out-of-range:0% to 100%'),
-);
-
-/** Nutrients as shares of the product's weight: nitrogen, phosphate (P2O5), potash (K2O). */
-export interface Analysis {
-  readonly N: number;
-  readonly P2O5: number;
-  readonly K2O: number;
-}
-
-export type Nutrient = keyof Analysis;
-
-/** Reads `16-4-8`: the guaranteed analysis in percent by weight, at most 100 together; null for anything else. */
-export function parseAnalysis(written: string): Analysis | null {
-  const match = /^(\d+(?:\.\d+)?)-(\d+(?:\.\d+)?)-(\d+(?:\.\d+)?)$/.exec(written);
-  if (!match) return null;
-  const [N = 0, P2O5 = 0, K2O = 0] = match.slice(1).map((percent) => Number(percent) / 100);
-  return N + P2O5 + K2O <= 1 ? { N, P2O5, K2O } : null;
-}
-
-const analysis = parsed<Analysis>(
-  'out-of-range',
-  'an analysis such as 16-4-8, in percent, at most 100 together',
-  '^\\d+(\\.\\d+)?-\\d+(\\.\\d+)?-\\d+(\\.\\d+)?$',
-  parseAnalysis,
 );
 
 const packageSize = map({ size: amount, price: maybe(number(0, 1e6)) });

@@ -17,7 +17,7 @@ import {
   word,
 } from './fields.ts';
 import { GRASSES } from './grass.ts';
-import type { Nutrient } from './product.ts';
+import { nutrientRates } from './nutrient.ts';
 import { type Trigger, TriggerSchema } from './trigger.ts';
 
 export const CLIMATES = [
@@ -43,13 +43,13 @@ const applies = {
   ),
   nutrient: v.pipe(
     map({
-      nutrient: map({ N: maybe(massRate), P2O5: maybe(massRate), K2O: maybe(massRate) }),
+      nutrient: nutrientRates,
       prefer: maybe(map({ 'slow-share': maybe(positive('share')) })),
       ...rateKeys,
     }),
     v.transform(({ nutrient, ...value }) => ({
       kind: 'nutrient' as const,
-      rates: nutrient as Partial<Record<Nutrient, number>>,
+      rates: nutrient,
       ...value,
     })),
   ),

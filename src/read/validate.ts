@@ -125,6 +125,7 @@ function toProblem(issue: v.BaseIssue<unknown>, place: YamlFile['place'], data: 
     case 'trigger-after':
     case 'local-rule':
     case 'turf-both':
+    case 'nutrient-twice':
     case 'degree-days-upper':
     case 'degree-days-cutoff':
     case 'degree-days-soil':

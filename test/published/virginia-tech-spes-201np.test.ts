@@ -6,7 +6,7 @@
  * size of that difference, and the exact ones (derived) to five digits.
  */
 import { describe, expect, test } from 'vitest';
-import { ELEMENT_SHARE } from '../../src/amounts/product.ts';
+import { ELEMENT_SHARE } from '../../src/model/nutrient.ts';
 
 describe.each([
   { name: 'P2O5 to P', found: ELEMENT_SHARE.P2O5, printed: 0.4365, exact: 0.43643 },

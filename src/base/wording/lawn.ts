@@ -26,6 +26,9 @@ export const lawn = {
   'turf-both': error((_: Found) => 'Turf is either seeded or sodded; name the one day that counts.'),
 
   // Products
+  'nutrient-twice': error(
+    (_: Found) => 'A nutrient is asked for as oxide and as element: keep P2O5 or P, and K2O or K.',
+  ),
   'unknown-product': error(
     (a: Word) =>
       `There is no product "${a.found}" in the lawn's products.${meant(a.nearest)} Known: ${list(a.allowed) || 'none'}.`,
