@@ -119,7 +119,7 @@ export const aboutLawn: About = {
   'local-rules.unless': ['What lifts the ban.'],
   between: ['The days of the year in which the rule holds; all of them where it is left out.', ['12-01', '03-01']],
   because: ['The ordinance or the reason; it is printed with the plan.', 'island ordinance 7'],
-  limit: ['What is limited; quick-N is nitrogen that is not slow-release.'],
+  limit: ['What is limited; quick-N is nitrogen that is not slow-release, lime the weight of a liming product.'],
   'local-rules.yearly': ['The most in a year.', '3 lb/1000 sqft'],
   'local-rules.single': ['The most at once.', '0.9 lb/1000 sqft'],
   require: ['What every feed has to be like.'],

@@ -46,8 +46,9 @@ export function significant(value: number, digits: number, rounding: Rounding = 
   if (value === 0) return '0';
   const decimals = Math.min(12, Math.max(0, digits - 1 - Math.floor(Math.log10(Math.abs(value)))));
   const unit = 10 ** -decimals;
-  // A hair is added so that 5.7 held as 5.699999999 stays 5.7.
-  const shown = rounding === 'down' ? Math.floor(value / unit + 1e-9) * unit : value;
+  // A hair is added so that 5.7 held as 5.699999999 stays 5.7, and 1.25 is rounded alike from whichever unit it came.
+  const steps = value / unit + Math.sign(value) * 1e-9;
+  const shown = (rounding === 'down' ? Math.floor(steps) : Math.round(steps)) * unit;
   return String(Number(shown.toFixed(decimals)));
 }
 
@@ -58,7 +59,7 @@ const us = {
   soilDepth: (m: Metres) => `${Math.round((2 * m) / factorOf('in')) / 2} in`,
   depth: (m: Metres) => `${significant(m / factorOf('in'), 2)} in`,
   distance: (m: Metres) => `${significant(m / factorOf('ft'), 3)} ft`,
-  area: (m2: SquareMetres) => `${Math.round(m2 / factorOf('sqft')).toLocaleString('en-US')} sq ft`,
+  area: (m2: SquareMetres) => `${Math.round(m2 / factorOf('sqft') + 1e-9).toLocaleString('en-US')} sq ft`,
   mass: (kg: Kilograms, rounding?: Rounding) =>
     kg / factorOf('lb') >= 1
       ? `${significant(kg / factorOf('lb'), 3, rounding)} lb`

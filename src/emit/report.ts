@@ -88,23 +88,21 @@ const inAll = (kg: number | null, litres: number | null, display: Display): stri
   return litres === null ? '' : display.volume(litres / 1000);
 };
 
-function purchaseLine(
-  { name, needKg, needL, shelfKg, shelfL, packages, buyBy, cost }: Season['shopping'][number],
-  season: Season,
-  display: Display,
-): string {
+function purchaseLine(purchase: Season['shopping'][number], season: Season, display: Display): string {
+  const { name, needKg, needL, shelfKg, shelfL, packages, buyBy, cost, left, keeps } = purchase;
   const shelf =
     (shelfKg ?? shelfL ?? 0) === 0 ? 'none on the shelf' : `on the shelf ${inAll(shelfKg, shelfL, display)}`;
   const need = `${name}: need ${inAll(needKg, needL, display)}, ${shelf}`;
+  const rest = left === null ? '' : `; ${left} will be left, which ${keeps?.how}`;
   if (packages.length === 0)
     return buyBy === null
-      ? `${need}; enough`
+      ? `${need}; enough${rest}`
       : `${need}; buy by ${dayText(buyBy, display)} (its products entry names no package)`;
   const bags = packages.map(({ size, count }) => `${count} × ${size}`).join(' + ');
   const { language, currency } = season.display;
   const price =
     cost === null ? '' : `, ${new Intl.NumberFormat(language, { style: 'currency', currency }).format(cost)}`;
-  return `${need}; buy ${bags} by ${dayText(buyBy, display)}${price}`;
+  return `${need}; buy ${bags} by ${dayText(buyBy, display)}${price}${rest}`;
 }
 
 /** What is limited, as people say it; actives and products go by their own names. */
@@ -113,6 +111,7 @@ const LIMITED: Readonly<Record<string, string>> = {
   'quick-N': 'quick nitrogen',
   P2O5: 'phosphate',
   K2O: 'potash',
+  lime: 'lime',
 };
 
 /** One line for each limit, over the areas that share its figures. */

@@ -2,8 +2,8 @@ import * as v from 'valibot';
 import { choosing, id, map, maybe, monthDay, positive, quantity, text, word } from './fields.ts';
 import { someOf, standing } from './standing.ts';
 
-/** What a place limits. `quick-N` is nitrogen that is not slow-release. */
-export const LIMITED = ['N', 'quick-N', 'P2O5', 'K2O'] as const;
+/** What a place limits. `quick-N` is nitrogen that is not slow-release; `lime` is the weight of any liming product. */
+export const LIMITED = ['N', 'quick-N', 'P2O5', 'K2O', 'lime'] as const;
 export type Limited = (typeof LIMITED)[number];
 
 const period = { between: maybe(v.strictTuple([monthDay, monthDay])), because: maybe(text) };

@@ -140,6 +140,10 @@ export interface Purchase {
   readonly cost: number | null;
   readonly leftKg: number | null;
   readonly leftL: number | null;
+  /** What will be left in words; null where nothing is, or it cannot be known. */
+  readonly left: string | null;
+  /** Whether that is good for the next season (null: only the label tells), and how it is kept. */
+  readonly keeps: { readonly nextSeason: boolean | null; readonly how: string } | null;
 }
 
 /** The soil and the heat on the last observed day, beside what is usual for that day. */

@@ -1,5 +1,7 @@
 import type { Dose } from '../amounts/product.ts';
+
 import type { Day, MonthDay } from '../base/day.ts';
+import { factorOf } from '../base/units.ts';
 import type { Lawn } from '../model/lawn.ts';
 import type { Limit } from '../model/limit.ts';
 import type { Limited } from '../model/local-rule.ts';
@@ -50,7 +52,9 @@ export function capsOf(program: Program, lawn: Lawn): readonly Cap[] {
       ...cap(`${name}-single-local`, rule.limit, 'application', rule.single, more),
     ];
   });
+  const ownLime = (lawn.localRules ?? []).some((rule) => 'limit' in rule && rule.limit === 'lime' && rule.single);
   return [
+    ...cap('lime-single', 'lime', 'application', ownLime ? undefined : LIME_AT_ONCE, { source: LIME_SOURCE }),
     ...cap('nitrogen-yearly', 'N', 'year', yearly?.to, { source: yearly?.source ?? null }),
     ...cap('nitrogen-single', 'N', 'application', single?.total, { source: single?.source ?? null }),
     ...cap('quick-nitrogen-single', 'quick-N', 'application', single?.quick, { source: single?.source ?? null }),
@@ -58,11 +62,20 @@ export function capsOf(program: Program, lawn: Lawn): readonly Cap[] {
   ];
 }
 
+/**
+ * The most lime on the surface of standing turf at once: 50 lb/1000 ft². Univ. of Maryland Extension, "Liming your lawn";
+ * Purdue AY-18 has 100 on turf that is cut high, which a lawn may set in its place.
+ */
+const LIME_AT_ONCE = (50 * factorOf('lb')) / (1000 * factorOf('sqft'));
+const LIME_SOURCE =
+  'University of Maryland Extension: at most so much on the surface at once, the rest after six months';
+
 const NAMES: Readonly<Record<Limited, string>> = {
   N: 'nitrogen',
   'quick-N': 'quick-nitrogen',
   P2O5: 'phosphate',
   K2O: 'potash',
+  lime: 'lime',
 };
 
 /** One application on one area, on its day. */

@@ -22,13 +22,21 @@ export const inLimitUnits = (value: number, by: 'mass' | 'volume'): number => va
 export function broughtBy(dose: Dose, counted: Counted): number {
   switch (counted.kind) {
     case 'nutrient':
-      return counted.nutrient === 'quick-N' ? quickNitrogen(dose) : nutrientsOf(dose)[counted.nutrient];
+      return limitedIn(dose, counted.nutrient);
     case 'active':
       return dose.rate ? 1000 * (activeOn(dose.product, dose.rate, counted.active) ?? 0) : 0;
     case 'product':
       if (!dose.rate || dose.product.id !== counted.product) return 0;
       return inLimitUnits(measured(dose.rate, counted.by, dose.product) ?? 0, counted.by);
   }
+}
+
+function limitedIn(dose: Dose, limited: Limited): number {
+  if (limited === 'quick-N') return quickNitrogen(dose);
+  if (limited !== 'lime') return nutrientsOf(dose)[limited];
+  return dose.rate && dose.product.neutralising !== undefined
+    ? 1000 * (measured(dose.rate, 'mass', dose.product) ?? 0)
+    : 0;
 }
 
 /** The active that a rate of a product brings [kg/m²]; null where it cannot be known. */

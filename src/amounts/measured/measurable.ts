@@ -56,7 +56,7 @@ export function measurable(amount: Amount, product: Product, display: Display, h
 }
 
 const toStep = (value: number, step: number, rounding: Rounding): number =>
-  (rounding === 'down' ? Math.floor(value / step + HAIR) : Math.round(value / step)) * step;
+  Math[rounding === 'down' ? 'floor' : 'round'](value / step + HAIR) * step;
 
 const isNear = (value: number, asked: number): boolean => value > 0 && Math.abs(value / asked - 1) <= SHARE + HAIR;
 
