@@ -1,5 +1,5 @@
 import { type AreaInput, areaAmount, inWords } from '../amounts/amount.ts';
-import { measurable } from '../amounts/measured/measurable.ts';
+import { roundingOf } from '../amounts/measured/in-words.ts';
 import { type Dose, NO_NUTRIENTS, nutrientsOf } from '../amounts/product.ts';
 import { type Day, formatDay } from '../base/day.ts';
 import { type Display, significant } from '../base/display.ts';
@@ -9,6 +9,7 @@ import { isPesticide } from '../model/product.ts';
 import type { Step } from '../model/program.ts';
 import type { Application, AreaAmount, Total } from '../model/season.ts';
 import { hoursOn, minutesFor } from './hours.ts';
+import { labelLines } from './label-lines.ts';
 import { reasons, type Writing } from './reasons.ts';
 import { isKnown } from './rules/shares.ts';
 import { substancesOf } from './rules/substances.ts';
@@ -136,11 +137,9 @@ function sourcesOf({ step, program }: DosedStep, { words }: Writing): string[] {
 }
 
 /** How to put it down, line by line. */
-function howTo(
-  { step, dose }: DosedStep,
-  areas: readonly AreaAmount[],
-  { areas: sizes, display, words }: Writing,
-): string[] {
+function howTo(placed: DosedStep, areas: readonly AreaAmount[], writing: Writing): string[] {
+  const { step, dose } = placed;
+  const { areas: sizes, display, words } = writing;
   const lines: string[] = [];
   if (step.apply?.kind === 'mow') lines.push(words.mowAt(display.depth(step.apply.height)));
   if (step.apply?.kind === 'water') lines.push(words.waterDepth(display.depth(step.apply.depth)));
@@ -158,6 +157,7 @@ function howTo(
   if (dose?.rate === null && dose.missing === 'label') lines.push(words.noLabel);
   if (areas.some(({ passes }) => passes.length > 0)) lines.push(words.setLow);
   const label = dose?.product?.label;
+  lines.push(...labelLines(placed, writing));
   const waterIn = label?.waterIn ?? step.waterIn;
   if (waterIn)
     lines.push(
@@ -170,15 +170,16 @@ function howTo(
   return lines;
 }
 
-/** What is put down in all, in words: "5.7 lb". */
+/** What is put down in all, in words: as it is measured off on one area, on several the sum to three digits. */
 function inAll({ dose, shares }: DosedStep, areas: readonly AreaAmount[], display: Display): string | null {
   const [total] = totalsOf(areas);
   if (!total || !dose?.rate) return null;
+  if (areas.length === 1) return areas[0]?.amount ?? null;
   const { amountKg, amountL } = total;
   const amount: Amount =
     amountKg !== null ? { by: 'mass', value: amountKg } : { by: 'volume', value: (amountL ?? 0) / 1000 };
   const held = [...shares.values()].some(({ tight }) => tight);
-  return measurable(amount, dose.product, display, held).words;
+  return inWords(amount, display, held ? 'down' : roundingOf(dose.product));
 }
 
 /** A journal entry as one line. */

@@ -7,9 +7,9 @@ import type { Ground } from './ground.ts';
 import { suits } from './rules/local.ts';
 
 /** What the step puts down, of the products that the lawn has and the place lets it use. */
-export function doseFor({ lawn, products }: Ground, { step, program, areas }: Assigned): Dose | null {
+export function doseFor({ lawn, products, asOf }: Ground, { step, program, areas }: Assigned): Dose | null {
   if (!step.apply) return null;
-  const allowed = new Map([...products].filter(([, product]) => suits(product, lawn, areas)));
+  const allowed = new Map([...products].filter(([, product]) => suits(product, lawn, areas, asOf)));
   const sizes = sizesOf(lawn);
   const limits = [program.nitrogen?.single?.quick, ...(lawn.localRules ?? []).map(quickOf)].flatMap((one) => one ?? []);
   return doseOf(step.apply, {
