@@ -13,7 +13,11 @@ export const aboutLawn: About = {
   size: ['How much is in it.', '40 lb'],
   price: ['What it costs, in the currency of the lawn.', 32],
   density: ['For liquids.', '1.2 kg/L'],
-  neutralising: ['Calcium carbonate equivalent, for lime.', '90%'],
+  neutralising: [
+    'For lime: what it does, of pure calcium carbonate; with CaO behind it, of calcium oxide.',
+    '90%',
+    '50% CaO',
+  ],
   pesticide: ['The kind of pesticide it is.', 'pre-emergent'],
   registration: [
     'The registration number on its label; in a journal only where it is not the one of the products file.',

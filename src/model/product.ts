@@ -15,6 +15,7 @@ import {
   text,
   word,
 } from './fields.ts';
+import { neutralising } from './neutralising.ts';
 import { analysis } from './nutrient.ts';
 
 const share = v.pipe(
@@ -77,7 +78,7 @@ export const ProductSchema = map({
     ),
   ),
   density: maybe(positive('density')),
-  neutralising: maybe(share),
+  neutralising: maybe(neutralising),
   pesticide: maybe(id),
   registration: maybe(text),
   actives: maybe(byId(activeContent)),
