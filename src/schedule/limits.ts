@@ -1,15 +1,12 @@
-import type { Dose } from '../amounts/product.ts';
 import type { Display } from '../base/display.ts';
 import { type Problem, problem } from '../base/problem.ts';
 import type { SquareMetres } from '../base/units.ts';
 import { type Limit, limitInWords } from '../model/limit.ts';
-import { isPesticide, type Product } from '../model/product.ts';
 import type { Use } from './caps.ts';
-import { broughtBy, type Counted, measureOf, unknownActives } from './counted.ts';
+import { broughtBy, type Counted, measureOf } from './counted.ts';
 import type { Ground } from './ground.ts';
-import { missingLimits } from './label-caps.ts';
+import { labelProblems, uncounted } from './label-problems.ts';
 import { inPeriod } from './rules/local.ts';
-import { grassOf } from './rules/turf.ts';
 import { type DosedStep, usesOf } from './within-caps.ts';
 
 const HAIR = 1e-9;
@@ -73,6 +70,7 @@ export function limitProblems(
   placed: readonly DosedStep[],
   limits: readonly Limit[],
   ground: Ground,
+  sizes: ReadonlyMap<string, SquareMetres>,
   display: Display,
 ): Problem[] {
   const reduced = placed.flatMap((one) =>
@@ -102,7 +100,7 @@ export function limitProblems(
     ...yearly,
     ...underYearly(limits, ground, display),
     ...labelProblems(placed, ground),
-    ...unsaid(placed),
+    ...uncounted(placed, ground, sizes),
   ];
 }
 
@@ -114,40 +112,5 @@ function underYearly(limits: readonly Limit[], ground: Ground, display: Display)
     const sum = (plannedGPerM2 ?? 0) + (doneGPerM2 ?? 0);
     if (name !== 'nitrogen-yearly' || least === undefined || sum >= 1000 * least - HAIR) return [];
     return [problem('under-yearly', { area, planned: perM2(sum), least: perM2(1000 * least) }, null)];
-  });
-}
-
-/** Limits that the label entries of planned pesticides do not name, and actives that cannot be counted: said, never guessed. */
-function unsaid(placed: readonly DosedStep[]): Problem[] {
-  const planned = placed.flatMap(({ dose, choice }) =>
-    dose?.rate && choice && isPesticide(dose.product) ? [dose] : [],
-  );
-  const once = new Map<Product, Dose>(planned.map((dose) => [dose.product, dose]));
-  return [...once].flatMap(([product, dose]) => {
-    const missing = missingLimits(product);
-    const unknown = unknownActives(dose);
-    return [
-      ...(missing.length > 0 ? [problem('label-limit-missing', { product: product.id, missing }, null)] : []),
-      ...(unknown.length > 0 ? [problem('active-unknown', { product: product.id, actives: unknown }, null)] : []),
-    ];
-  });
-}
-
-/** Labels with a rate above their own limit, or that do not name the grass. */
-function labelProblems(placed: readonly DosedStep[], { lawn }: Ground): Problem[] {
-  return placed.flatMap(({ id, areas, dose, choice }) => {
-    const label = dose?.product?.label;
-    if (!dose?.rate || !label || !choice) return [];
-    const product = dose.product.id;
-    const most = label.perApplication;
-    const over = most && most.by === dose.rate.by && dose.rate.value > most.value + HAIR;
-    const grasses = [...new Set(areas.map((area) => grassOf(lawn, area)))];
-    const unnamed = grasses.filter((grass) => label.grasses && !label.grasses.includes(grass));
-    return [
-      ...(over ? [problem('label-rate', { step: id, product }, null)] : []),
-      ...unnamed.map((grass) =>
-        problem('label-grass', { step: id, product, grass, grasses: label.grasses ?? [] }, null),
-      ),
-    ];
   });
 }

@@ -1,4 +1,6 @@
 import type { SquareMetres } from '../base/units.ts';
+import type { JournalEntry } from '../model/journal.ts';
+import { isPesticide, type Product } from '../model/product.ts';
 import { type Cap, cappedShares, capsOf, type Share, type Use } from './caps.ts';
 import type { Ground } from './ground.ts';
 import { labelCaps } from './label-caps.ts';
@@ -21,7 +23,7 @@ function planned(one: PlacedStep, area: string): Use | null {
  * What the journal has put on an area in a season, work outside the program too: by what was used, or as planned where an
  * entry does not say.
  */
-export function doneOn(
+function doneOn(
   area: string,
   season: SeasonYear,
   placed: readonly PlacedStep[],
@@ -32,13 +34,22 @@ export function doneOn(
     const step = placed.find(({ id, season: own }) => id === entry.step && own === season);
     const covered = entry.areas ?? step?.areas ?? [...sizes.keys()];
     if (entry.date < season.start || entry.date > season.end || !covered.includes(area)) return [];
-    const product = entry.product === undefined ? step?.dose?.product : products.get(entry.product);
+    const product = productOf(entry, step, products);
     const square = covered.reduce((sum, id) => sum + (sizes.get(id) ?? 0), 0);
     const rate = entry.used && { by: entry.used.by, value: entry.used.value / square };
     if (rate && product) return [{ day: entry.date, dose: { product, rate } }];
-    return step?.dose?.rate ? [{ day: entry.date, dose: step.dose }] : [];
+    // A pesticide other than the planned one, of unknown amount, cannot be counted: `uncounted` tells of it.
+    const asPlanned = !product || !isPesticide(product) || step?.dose?.product === product;
+    return step?.dose?.rate && asPlanned ? [{ day: entry.date, dose: step.dose }] : [];
   });
 }
+
+/** The product of an entry: its own, else its step's. */
+export const productOf = (
+  { product }: JournalEntry,
+  step: PlacedStep | undefined,
+  products: Ground['products'],
+): Product | null => (product === undefined ? step?.dose?.product : products.get(product)) ?? null;
 
 /** The caps of an area in a season, with what is planned and done there. */
 export interface AreaUse {

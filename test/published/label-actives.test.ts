@@ -30,6 +30,20 @@ describe('0.1 % dithiopyr', () => {
   test('11.5 lb/1000 ft² are 0.501 lb/acre (derived)', () => expect(perAcre(11.5)).toBeCloseTo(0.501, 3));
 });
 
+// read: PNW handbook: 2,4-D amine of 4 lb/gal at 2 to 4 pt/acre; derived: 1 to 2 lb of acid equivalent on an acre.
+describe('2,4-D amine of 4 lb/gal', () => {
+  const text = `kind: products\nversion: 1\nproducts: { amine: { form: liquid, pesticide: broadleaf, actives: { 2-4-d: 4 lb/gal }, label: { rate: 2 pt/acre } } }\n`;
+  const amine = { id: 'amine', ...readProducts(text, 'p.yaml').value?.products.amine } as Product;
+  const pint = (231 * 0.0254 ** 3) / 8 / (43_560 * SQFT);
+  test.each([
+    [2, 1],
+    [4, 2],
+  ])('%i pt/acre are %i lb/acre', (pints, pounds) => {
+    const kg = activeOn(amine, { by: 'volume', value: pints * pint }, '2-4-d') ?? Number.NaN;
+    expect(kg / PER_ACRE).toBeCloseTo(pounds, 9);
+  });
+});
+
 describe('at most 0.5 lb/acre in a year', () => {
   const barrier = (id: string, opens: string, closes: string) =>
     work(id, 'spread', opens, closes, ', apply: { pesticide: pre-emergent }');

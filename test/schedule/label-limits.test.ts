@@ -123,6 +123,39 @@ describe('what a label entry does not say', () => {
   });
 });
 
+describe('what cannot be counted is said', () => {
+  const codes = ({ problems }: Awaited<ReturnType<typeof season>>) => problems.map(({ code }) => code);
+  const one = barrier('a', 'granule', '05-01', '05-20');
+  test('a year by volume of what is used by weight', async () => {
+    const label = products(', per-year: 40 floz/1000 sqft');
+    expect(codes(await season(label, one))).toContain('label-year-measure');
+    const dense = label.replace(
+      '    actives: { prodiamine: 0.4% }',
+      '    density: 8 lb/gal\n    actives: { prodiamine: 0.4% }',
+    );
+    expect(codes(await season(dense, one))).not.toContain('label-year-measure');
+  });
+  test('and with a density it is held: 40 fl oz at 8 lb/gal are 2.5 lb, 4 are put down at once', async () => {
+    const dense = products(', per-year: 40 floz/1000 sqft').replace(
+      '    actives',
+      '    density: 8 lb/gal\n    actives',
+    );
+    expect(application(await season(dense, one), 'a').status).toBe('dropped');
+  });
+  test('work of unknown amount, outside the program or with another product', async () => {
+    const entries = ['work: spread', 'step: a, product: spray'];
+    for (const entry of entries) {
+      const text = `- { date: 2027-03-20, ${entry}, product: spray }\n`.replace('product: spray, product', 'product');
+      expect(codes(await season(products(), one, text))).toContain('use-unknown');
+    }
+  });
+  test('work that the plan knows the amount of counts as planned', async () => {
+    const planned = await season(products(', per-year: 8 lb/1000 sqft'), one, '- { date: 2027-03-20, step: a }\n');
+    expect(codes(planned)).not.toContain('use-unknown');
+    expect((planned.limits[0]?.doneGPerM2 ?? 0) / 4.88243).toBeCloseTo(4, 4);
+  });
+});
+
 test('a cap in a period counts the days of the period alone', async () => {
   const urea = 'products: [{ id: urea, form: granular, analysis: 46-0-0 }]\n';
   const rule = 'local-rules: [{ limit: N, yearly: 1 lb/1000 sqft, between: [06-01, 09-30] }]\n';

@@ -69,6 +69,14 @@ export const lawn = {
     (a: { product: string; missing: readonly string[] }) =>
       `The label entry of "${a.product}" does not say ${list(a.missing)}; nothing holds it there. Type what the label in hand prints, or keep to it by hand.`,
   ),
+  'label-year-measure': warning(
+    (a: { product: string }) =>
+      `The label entry of "${a.product}" limits the year by volume and its use is by weight, or the other way round; without its "density" that limit cannot be held.`,
+  ),
+  'use-unknown': warning(
+    (a: { product: string; day: string }) =>
+      `The journal's entry of ${a.day} does not say how much of "${a.product}" was used; it counts in no limit. Write "used" into it.`,
+  ),
   'active-unknown': warning(
     (a: { product: string; actives: readonly string[] }) =>
       `How much ${list(a.actives)} a rate of "${a.product}" brings cannot be worked out without its "density" or a content such as 4 lb/gal; it counts in no limit of other products.`,
