@@ -66,6 +66,24 @@ export async function main(argv: readonly string[], io: Io): Promise<number> {
     });
 
   program
+    .command('sprayer')
+    .description("what the lawn's sprayer puts down, and how its tanks are filled; with STEP, how to do that step")
+    .argument('[lawn]', 'a lawn file; lawn.yaml here, or else the demo lawn')
+    .argument('[step]', 'the id of one step')
+    .option('--as-of <day>', 'as of this day instead of today (YYYY-MM-DD)')
+    .option(...json)
+    .option(...strict)
+    .addHelpText('after', '\nExample:\n  soilclock sprayer lawn.yaml\n  soilclock sprayer lawn.yaml autumn-broadleaf')
+    .action(async (lawn: string | undefined, step: string | undefined, options) => {
+      const { sprayerCommand } = await import('./shell/sprayer/sprayer-command.ts');
+      code = sprayerCommand(
+        [lawn, step].filter((word) => word !== undefined),
+        options,
+        io,
+      );
+    });
+
+  program
     .command('check')
     .description(
       'check files: programs at places of their climate, lawns with all they name, products, journals, weather',
@@ -134,6 +152,24 @@ export async function main(argv: readonly string[], io: Io): Promise<number> {
         options,
         io,
       );
+    });
+
+  program
+    .command('spreader')
+    .description('how a step is put down with the spreader: first setting, passes and loads, the way over each area')
+    .argument('[lawn]', 'a lawn file; lawn.yaml here, or else the demo lawn')
+    .argument('[step]', 'the id of one step; the next one for a spreader when left out')
+    .option('--spreader <id>', 'one of the "spreaders" of the lawn file')
+    .option('--as-of <day>', 'as of this day instead of today (YYYY-MM-DD)')
+    .option('--out <folder>', 'where the drawing goes (default: out/spreader)')
+    .option('--dry-run', 'write nothing')
+    .option(...json)
+    .option(...strict)
+    .addHelpText('after', '\nExample:\n  soilclock spreader lawn.yaml autumn-feed-1')
+    .action(async (lawn: string | undefined, step: string | undefined, options) => {
+      const { spreaderCommand } = await import('./shell/spreader/spreader-command.ts');
+      const words = [lawn, step].filter((word) => word !== undefined);
+      code = spreaderCommand(words, options, io);
     });
 
   const weather = program.command('weather').description("a lawn's soil and weather: show, fetch, degree-days");

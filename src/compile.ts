@@ -17,6 +17,7 @@
 
 import { checkLawn } from './agronomy/check.ts';
 import { netArea } from './amounts/area.ts';
+import { panFaults } from './amounts/spreader/spreader.ts';
 import type { Day } from './base/day.ts';
 import { hasErrors, inOrder, type Problem, problem } from './base/problem.ts';
 import { calendarOf } from './emit/calendar.ts';
@@ -83,10 +84,22 @@ export function readAll({
   );
   return {
     value: areaProblems.length === 0 ? linked.value : undefined,
-    problems: [...linked.problems, ...areaProblems],
+    problems: [...linked.problems, ...areaProblems, ...panProblems(parsed)],
     parsed,
   };
 }
+
+/** Problems of the pan tests of a lawn's spreaders. */
+const panProblems = ({ value, place }: Parsed<Lawn>): readonly Problem[] =>
+  panFaults(value?.equipment).map(({ at, fault, skew }) =>
+    fault === null
+      ? problem(
+          'spreader-skew',
+          { percent: Math.round(50 * (1 + Math.abs(skew))), side: skew > 0 ? 'right' : 'left' },
+          place(['equipment', ...at]),
+        )
+      : problem('spreader-pans', { fault }, place(['equipment', ...at])),
+  );
 
 /**
  * Compiles a lawn into its season and its feed.

@@ -3,6 +3,8 @@
  * Nothing here touches a file, the network or the clock.
  */
 export { areaOf, productAmount } from './amounts/public.ts';
+export { courseLength, deliveredRate } from './amounts/spreader/calibration.ts';
+export { effectiveSwath } from './amounts/spreader/swath-test.ts';
 export { degreeDays } from './climate/degree-days.ts';
 export { hargreavesEvapotranspiration, referenceEvapotranspiration } from './climate/evapotranspiration.ts';
 export { growthPotential, growthPotentialF } from './climate/growth.ts';

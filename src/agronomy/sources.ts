@@ -1,4 +1,4 @@
-import { type Program, type Step, triggersIn } from '../model/program.ts';
+import { byTestOf, type Program, type Step, triggersIn } from '../model/program.ts';
 import type { Trigger } from '../model/trigger.ts';
 import { type Finding, finding } from './finding.ts';
 
@@ -29,7 +29,7 @@ export function withoutSource({ steps }: Program): Finding[] {
 export function untestedPhosphorus({ steps }: Program): Finding[] {
   return steps.flatMap((step, i) => {
     const asked = step.apply?.kind === 'nutrient' && (step.apply.rates.P2O5 ?? 0) > 0;
-    if (!asked || step.onlyIf?.soilTest?.phosphorus || step.apply?.kind !== 'nutrient') return [];
+    if (!asked || step.onlyIf?.soilTest?.phosphorus || byTestOf(step)) return [];
     return [finding('phosphorus-untested', { step: step.id }, ['steps', i, 'apply', 'nutrient', 'P2O5'])];
   });
 }

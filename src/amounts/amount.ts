@@ -1,8 +1,7 @@
 import type { Display } from '../base/display.ts';
 import type { SquareMetres } from '../base/units.ts';
 import type { Amount, Rate } from '../model/fields.ts';
-import type { AreaAmount, Pass } from '../model/season.ts';
-
+import type { AreaAmount } from '../model/season.ts';
 import { measurable } from './measured/measurable.ts';
 import type { Dose } from './product.ts';
 
@@ -24,19 +23,18 @@ export interface AreaInput {
   /** Words for an amount that only the label can tell. */
   readonly fromLabel: string;
   readonly unknown: string;
-  readonly crossing: boolean;
   /** Whether a limit leaves no room above: its amount is rounded downward. */
   readonly held: boolean;
   readonly display: Display;
 }
 
-/** What one area gets: the amount, in words too, and the two crossing half-rate passes of a dry product. */
+/** What one area gets: the amount, in words too. */
 export function areaAmount(
   dose: Dose | null,
-  { id, area, fromLabel, unknown, crossing, held, display }: AreaInput,
-): AreaAmount {
+  { id, area, fromLabel, unknown, held, display }: AreaInput,
+): Omit<AreaAmount, 'passes'> {
   const base = { id, areaM2: area, product: dose?.product?.id ?? null };
-  if (dose === null) return { ...base, amountKg: null, amountL: null, amount: null, measured: null, passes: [] };
+  if (dose === null) return { ...base, amountKg: null, amountL: null, amount: null, measured: null };
   if (dose.rate === null) {
     return {
       ...base,
@@ -44,20 +42,10 @@ export function areaAmount(
       amountL: null,
       amount: dose.missing === 'label' ? fromLabel : unknown,
       measured: null,
-      passes: [],
     };
   }
   const amount = amountOn(dose.rate, area);
-  const half: Amount = { by: amount.by, value: amount.value / 2 };
-  const passes: Pass[] =
-    crossing && amount.by === 'mass' && dose.product.form !== 'soluble'
-      ? (['lengthwise', 'crosswise'] as const).map((direction) => ({
-          direction,
-          amountKg: half.value,
-          amount: measurable(half, dose.product, display, held).words,
-        }))
-      : [];
   const { words, aid, exact, rounding, amount: found } = measurable(amount, dose.product, display, held);
   const { amountKg: kg, amountL: l } = inKgOrL(found);
-  return { ...base, ...inKgOrL(amount), amount: words, measured: { kg, l, rounding, aid, exact }, passes };
+  return { ...base, ...inKgOrL(amount), amount: words, measured: { kg, l, rounding, aid, exact } };
 }

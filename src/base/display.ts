@@ -27,6 +27,8 @@ export interface Display {
   volumeRate(value: CubicMetresPerSquareMetre): string;
   /** An active on an area, as labels print it. */
   activeRate(value: KilogramsPerSquareMetre): string;
+  /** What a sprayer puts down, as it is adjusted and as labels ask for it. */
+  sprayRate(value: CubicMetresPerSquareMetre): string;
   speed(value: MetresPerSecond): string;
   /** A sum of degree days, given in °C·d. */
   heat(value: number): string;
@@ -73,6 +75,8 @@ const us = {
     `${significant((rate * SQFT_1000) / factorOf('floz'), 2)} fl oz/1000 sq ft`,
   activeRate: (rate: KilogramsPerSquareMetre) =>
     `${significant((rate * factorOf('acre')) / factorOf('lb'), 3)} lb/acre`,
+  sprayRate: (rate: CubicMetresPerSquareMetre) =>
+    `${significant((rate * SQFT_1000) / factorOf('gal'), 3)} gal/1000 sq ft (${significant((rate * factorOf('acre')) / factorOf('gal'), 3)} gal/acre)`,
   speed: (mps: MetresPerSecond) => `${significant(mps / factorOf('mph'), 2)} mph`,
   heat: (celsiusDays: number) => `${Math.round(celsiusDays * 1.8)} °F·d`,
 };
@@ -89,6 +93,7 @@ const metric: typeof us = {
   massRate: (rate) => `${significant(rate * 1000, 2)} g/m²`,
   volumeRate: (rate) => `${significant(rate * 1e6, 2)} mL/m²`,
   activeRate: (rate) => `${significant(rate * 10_000, 3)} kg/ha`,
+  sprayRate: (rate) => `${significant(rate * 1e5, 3)} L/100 m² (${significant(rate * 1e7, 3)} L/ha)`,
   speed: (mps) => `${significant(mps * 3.6, 2)} km/h`,
   heat: (celsiusDays) => `${Math.round(celsiusDays)} °C·d`,
 };

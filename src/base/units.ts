@@ -79,6 +79,7 @@ const table: Record<Dimension, Record<string, number | { factor: number; offset:
     'week weeks wk w': 7,
     'h hour hours': 1 / 24,
     'min minute minutes': 1 / 1440,
+    's sec second seconds': 1 / 86_400,
   },
   share: { '%': 0.01 },
 };

@@ -1,6 +1,5 @@
 import * as v from 'valibot';
 import { AreaSchema } from './area.ts';
-import { LEVELS } from './condition.ts';
 import {
   above0,
   amount,
@@ -24,6 +23,9 @@ import {
 import { GRASSES } from './grass.ts';
 import { localRule } from './local-rule.ts';
 import { ProductSchema } from './product.ts';
+import { SoilTestSchema } from './soil-test.ts';
+import { SprayerSchema } from './sprayer.ts';
+import { SpreaderSchema } from './spreader.ts';
 import { TurfSchema } from './turf.ts';
 
 /** Kinds of soil by how they pass heat on; the numbers stand in `climate/soil-parameters.ts`. */
@@ -47,14 +49,6 @@ const hours = v.pipe(
   v.strictTuple([clock, clock]),
   v.check(([from, to]) => from < to, 'out-of-range:two times, the earlier one first'),
 );
-
-const spreader = map({
-  kind: maybe(word(['rotary', 'drop', 'hand'])),
-  swath: maybe(above0('length')),
-  dial: maybe(map({ from: number(0, 1000), to: number(0, 1000), step: number(0, 1000) })),
-  speed: maybe(above0('speed')),
-  passes: maybe(word(['crossing'])),
-});
 
 const elevation = v.pipe(
   quantity('length'),
@@ -88,17 +82,6 @@ const productsFile = v.string();
 const ownProduct = map({ id, ...ProductSchema.pipe[1].entries });
 const forecastFile = v.pipe(v.string(), v.regex(/\./));
 const forecastService = word(FORECAST_SERVICES);
-
-/** A laboratory's report, of one area or of the whole lawn. */
-const soilTest = map({
-  date: day,
-  area: maybe(id),
-  pH: maybe(number(2, 12)),
-  phosphorus: maybe(word(LEVELS)),
-  potassium: maybe(word(LEVELS)),
-  /** The laboratory's own recommendation. */
-  lime: maybe(positive('mass per area')),
-});
 
 /** A season-long lawn: location, areas, grass, soil, equipment, shelf, working days, local rules; private. */
 export const LawnSchema = map({
@@ -148,7 +131,7 @@ export const LawnSchema = map({
   soil: maybe(
     map({
       texture: maybe(word(TEXTURES)),
-      tests: maybe(v.array(soilTest)),
+      tests: maybe(v.array(SoilTestSchema)),
     }),
   ),
   thermometer: maybe(
@@ -163,7 +146,9 @@ export const LawnSchema = map({
   facts: maybe(byId(v.boolean())),
   turf: maybe(TurfSchema),
   areas: v.pipe(byId(AreaSchema), v.minEntries(1, 'wrong-type:a map with at least one area')),
-  equipment: maybe(map({ spreader: maybe(spreader) })),
+  equipment: maybe(
+    map({ spreader: maybe(SpreaderSchema), spreaders: maybe(byId(SpreaderSchema)), sprayer: maybe(SprayerSchema) }),
+  ),
   working: maybe(
     map({
       days: maybe(weekdays),
@@ -196,4 +181,3 @@ export interface Coordinates {
 
 /** A lawn whose place is known, be it written as coordinates or as a ZIP code. */
 export type Lawn = Omit<WrittenLawn, 'location'> & { readonly location: Coordinates };
-export type SoilTest = v.InferOutput<typeof soilTest>;

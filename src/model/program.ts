@@ -8,6 +8,7 @@ import {
   map,
   maybe,
   monthDay,
+  number,
   orWord,
   positive,
   range,
@@ -18,6 +19,7 @@ import {
 } from './fields.ts';
 import { GRASSES } from './grass.ts';
 import { nutrientRates } from './nutrient.ts';
+import { needs, standing } from './standing.ts';
 import { type Trigger, TriggerSchema } from './trigger.ts';
 
 export const CLIMATES = [
@@ -34,19 +36,25 @@ export type Work = (typeof WORKS)[number];
 
 const massRate = positive('mass per area');
 const rateKeys = { source: maybe(source) };
+/** As much as the soil test asks for; the step's own rate is then the most at a time. */
+const byTest = { by: maybe(word(['soil-test'])), spacing: maybe(positive('duration')) };
 
 /** What a step puts down, or does: one schema a kind. A new kind is added here and in `amounts/product-amount.ts`. */
 const applies = {
   product: v.pipe(
-    map({ product: id, rate, ...rateKeys }),
+    map({ product: id, rate, ...byTest, ...rateKeys }),
+    standing('by-soil-test', needs('spacing', 'by')),
     v.transform((value) => ({ kind: 'product' as const, ...value })),
   ),
   nutrient: v.pipe(
     map({
       nutrient: nutrientRates,
       prefer: maybe(map({ 'slow-share': maybe(positive('share')) })),
+      ...byTest,
       ...rateKeys,
     }),
+    standing('by-soil-test', needs('spacing', 'by')),
+    v.check(({ nutrient, by }) => by === undefined || nutrient.N === undefined, 'soil-test-nitrogen'),
     v.transform(({ nutrient, ...value }) => ({
       kind: 'nutrient' as const,
       rates: nutrient,
@@ -62,7 +70,8 @@ const applies = {
     v.transform(({ seed, ...value }) => ({ kind: 'seed' as const, product: seed, ...value })),
   ),
   amendment: v.pipe(
-    map({ amendment: id, rate, ...rateKeys }),
+    map({ amendment: id, rate, ...byTest, goal: maybe(number(4, 8)), ...rateKeys }),
+    standing('by-soil-test', needs('spacing', 'by'), needs('goal', 'by')),
     v.transform(({ amendment, ...value }) => ({ kind: 'amendment' as const, product: amendment, ...value })),
   ),
   pesticide: v.pipe(
@@ -169,6 +178,13 @@ export const ExtendingSchema = map({
   extends: v.string(),
   steps: maybe(v.array(map({ ...optional(stepKeys), id, drop: maybe(v.literal(true)) }))),
 });
+
+/** What a step puts down by the soil test. */
+export type ByTest = ApplyOf<'product' | 'nutrient' | 'amendment'>;
+
+/** What a step puts down, where it goes by the soil test; null where it does not. */
+export const byTestOf = ({ apply }: Step): ByTest | null =>
+  apply && 'by' in apply && apply.by === 'soil-test' ? apply : null;
 
 /** Every trigger inside a trigger, itself first. */
 export function triggersIn(trigger: Trigger): Trigger[] {

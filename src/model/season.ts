@@ -1,6 +1,7 @@
 import type { Problem } from '../base/problem.ts';
 import type { Limit } from './limit.ts';
 import type { Work } from './program.ts';
+import type { Direction } from './walk.ts';
 
 /**
  * The whole resolved plan as plain data: what `plan --json` prints and every output is made from.
@@ -32,6 +33,8 @@ export interface Season {
   /** What has moved against the usual, and the soil and heat behind it. */
   readonly moved: readonly string[];
   readonly today: Today;
+  /** What the lawn's sprayer puts down; null where the lawn names none. */
+  readonly sprayer: SprayerPlan | null;
   readonly applications: readonly Application[];
   readonly shopping: readonly Purchase[];
   /** What the journal has left of what was counted; kg or litres, the other null. */
@@ -83,6 +86,10 @@ export interface Application {
   readonly areasDone: readonly string[];
   /** What is put down in all; of work that is partly done, what is still to come. */
   readonly totals: readonly Total[];
+  /** What soil tests ask for, an entry an area, where the step goes by them. */
+  readonly soilTest: readonly AskedByTest[];
+  /** How the sprayer's tanks are filled for it; none where nothing is sprayed, or the lawn names no sprayer. */
+  readonly tanks: readonly Tank[];
   /** The same in words: "20.7 lb"; null where nothing is or it is not known. */
   readonly inAll: string | null;
   /** What the journal says was done, a line an entry. */
@@ -117,15 +124,74 @@ export interface Measured {
 
 /** One way over an area with the spreader. */
 export interface Pass {
-  readonly direction: 'lengthwise' | 'crosswise';
+  readonly direction: Direction;
   readonly amountKg: number;
   readonly amount: string;
+  /** How far it goes, the turns too, and how often it turns; null where the area is too large for the swath to tell. */
+  readonly distanceM: number | null;
+  readonly turns: number | null;
 }
 
 export interface Total {
   readonly product: string;
   readonly amountKg: number | null;
   readonly amountL: number | null;
+}
+
+/** What a soil test asks for on an area, and what is put down of it. Lime counts as pure calcium carbonate. */
+export interface AskedByTest {
+  readonly area: string;
+  readonly what: 'lime' | 'P2O5' | 'K2O';
+  /** The day of the test; null where there is none. */
+  readonly test: string | null;
+  /** Where the amount is from: the laboratory's own figure, the table of acidity; or why there is none. */
+  readonly by: 'laboratory' | 'table' | 'enough' | 'no-amount' | 'no-test';
+  /** In all, nutrients for the year; null where the test names no amount. */
+  readonly askedGPerM2: number | null;
+  /** What the journal has put down since. */
+  readonly doneGPerM2: number;
+  /** What other steps are planned to put down. */
+  readonly otherwiseGPerM2: number;
+  /** What this step puts down; null where no product is known. */
+  readonly nowGPerM2: number | null;
+  /** What is still to come after it. */
+  readonly leftGPerM2: number;
+}
+
+/** A sprayer's output, known or by its test. */
+export interface SprayerPlan {
+  readonly tankL: number;
+  /** What it puts down of the whole mix. */
+  readonly outputLPerM2: number;
+  /** What a full tank covers. */
+  readonly coversM2: number;
+  /** Where the output is from: the lawn file, a catch test on a course, or a nozzle test. */
+  readonly by: 'file' | 'catch' | 'nozzle';
+  /** The pace of a timed catch test; null without. */
+  readonly paceSPerM2: number | null;
+  /** The speed of a nozzle test; null without. */
+  readonly speedMps: number | null;
+  /** The same in words. */
+  readonly how: readonly string[];
+}
+
+/** Tanks of a sprayer that are filled alike: full ones, or the last one. */
+export interface Tank {
+  /** The areas that are sprayed out of the mix. */
+  readonly areas: readonly string[];
+  readonly count: number;
+  /** What one of them covers. */
+  readonly areaM2: number;
+  /** What goes into one of them in all. */
+  readonly sprayL: number;
+  /** The water of it; null where the product's volume is not known, and the water tops it up; 0 where there is no room for any. */
+  readonly waterL: number | null;
+  readonly productKg: number | null;
+  readonly productL: number | null;
+  /** The product in words, or what to do where it is not known. */
+  readonly amount: string;
+  /** The whole fill in words. */
+  readonly line: string;
 }
 
 export interface Purchase {

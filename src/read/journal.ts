@@ -84,13 +84,14 @@ interface Known {
   readonly steps: readonly string[] | null;
   readonly products: readonly string[];
   readonly areas: readonly string[];
+  readonly spreaders: readonly string[];
 }
 
 /** What the entries in force name that the lawn does not have: a warning each, since what was done was done. */
 export function journalProblems({ value = [], positions, place }: JournalFile, known: Known): Problem[] {
   const { inForce } = correctionsOf(value);
   const check = (
-    code: 'journal-step' | 'journal-product' | 'journal-area',
+    code: 'journal-step' | 'journal-product' | 'journal-area' | 'journal-spreader',
     found: string | undefined,
     allowed: readonly string[] | null,
     path: Path,
@@ -98,12 +99,13 @@ export function journalProblems({ value = [], positions, place }: JournalFile, k
     found === undefined || allowed === null || allowed.includes(found)
       ? []
       : [problem(code, { found, allowed, nearest: nearestWord(found, allowed) }, place(path))];
-  return value.flatMap(({ step, product, areas }, i) => {
+  return value.flatMap(({ step, product, areas, spreader }, i) => {
     if (!inForce[i]) return [];
     const at = positions[i] as number;
     return [
       ...check('journal-step', step, known.steps, [at, 'step']),
       ...check('journal-product', product, known.products, [at, 'product']),
+      ...check('journal-spreader', spreader, known.spreaders, [at, 'spreader']),
       ...(areas ?? []).flatMap((area, j) => check('journal-area', area, known.areas, [at, 'areas', j])),
     ];
   });

@@ -122,6 +122,7 @@ export function link(
     steps: program && instead.program === undefined ? stepIds(program, areaPrograms) : null,
     products: [...products.keys()],
     areas: Object.keys(lawn.areas),
+    spreaders: Object.keys(lawn.equipment?.spreaders ?? {}),
   };
   const readEntries = ({ text, name }: Source) => {
     const entries = readJournal(text, name);
@@ -149,6 +150,7 @@ interface Ids {
   readonly steps: readonly string[] | null;
   readonly products: readonly string[];
   readonly areas: readonly string[];
+  readonly spreaders: readonly string[];
 }
 
 /** The problem of an id that is not among the known ones; none where it is, or where any will do. */

@@ -126,6 +126,11 @@ function toProblem(issue: v.BaseIssue<unknown>, place: YamlFile['place'], data: 
     case 'local-rule':
     case 'turf-both':
     case 'nutrient-twice':
+    case 'sprayer-output':
+    case 'sprayer-caught-in':
+    case 'by-soil-test':
+    case 'soil-test-nitrogen':
+    case 'spreader-swath':
     case 'degree-days-upper':
     case 'degree-days-cutoff':
     case 'degree-days-soil':

@@ -1,29 +1,34 @@
-import { type AreaInput, areaAmount, inWords } from '../amounts/amount.ts';
+import { areaAmount, inWords } from '../amounts/amount.ts';
 import { roundingOf } from '../amounts/measured/in-words.ts';
 import { type Dose, NO_NUTRIENTS, nutrientsOf } from '../amounts/product.ts';
+import { LIME_TABLE_SOURCE } from '../amounts/soil-test/lime-table.ts';
 import { type Day, formatDay } from '../base/day.ts';
 import { type Display, significant } from '../base/display.ts';
 import type { Amount } from '../model/fields.ts';
 import type { JournalEntry } from '../model/journal.ts';
 import { isPesticide } from '../model/product.ts';
 import type { Step } from '../model/program.ts';
-import type { Application, AreaAmount, Total } from '../model/season.ts';
+import type { Application, AreaAmount, Tank, Total } from '../model/season.ts';
 import { hoursOn, minutesFor } from './hours.ts';
 import { labelLines } from './label-lines.ts';
+import { passesOf } from './passes.ts';
 import { reasons, type Writing } from './reasons.ts';
 import { isKnown } from './rules/shares.ts';
 import { substancesOf } from './rules/substances.ts';
+import type { TestedArea, TestedStep } from './soil-test/tested.ts';
+import { sprayingInWords, tanksOf } from './tanks.ts';
 import { spreadOf } from './windows.ts';
 import type { DosedStep } from './within-caps.ts';
 import { usualCautions } from './words/cautions-en.ts';
 
 /** A placed step as plain data, with its reasons in words. */
-export function applicationOf(placed: DosedStep, writing: Writing): Application {
+export function applicationOf(placed: TestedStep, writing: Writing): Application {
   const { step, season, windows, choice, progress, chance, status } = placed;
   const areas = areaAmounts(placed, writing);
   const open = status === 'expected' || status === 'open' || status === 'due';
   const day = progress.doneOn ?? (open ? (choice?.day ?? null) : null);
   const toDo = open ? areas.filter(({ id }) => !progress.areasDone.includes(id)) : areas;
+  const tanks = tanksOf(placed, toDo, writing);
   const hours = open && day !== null ? hoursFor(placed, day, toDo, writing) : null;
   return {
     id: placed.id,
@@ -41,17 +46,41 @@ export function applicationOf(placed: DosedStep, writing: Writing): Application 
     inWindow: open && choice ? Number(choice.inWindow.toFixed(3)) : null,
     why: reasons(placed, writing),
     notJudged: open ? notJudged(step, day, writing) : [],
-    how: howTo(placed, toDo, writing),
+    how: howTo(placed, toDo, tanks, writing),
     cautions: [...(step.cautions ?? []), ...usualCautions(substancesOf(step, placed.dose))],
     sources: sourcesOf(placed, writing),
     areas,
     areasDone: progress.areasDone,
     totals: totalsOf(toDo),
+    tanks,
+    soilTest: placed.tested.map(asData),
     inAll: inAll(placed, toDo, writing.display),
     used: progress.entries.map((entry) => entryInWords(entry, writing)),
     nutrientsGPerM2: placed.dose ? rounded(nutrientsOf(dosedMost(placed, placed.dose))) : NO_NUTRIENTS,
   };
 }
+
+const asData = ({
+  area,
+  what,
+  test,
+  by,
+  asked,
+  done,
+  others,
+  now,
+  left,
+}: TestedArea): Application['soilTest'][number] => ({
+  area,
+  what,
+  test: test === null ? null : formatDay(test),
+  by,
+  askedGPerM2: asked,
+  doneGPerM2: done,
+  otherwiseGPerM2: others,
+  nowGPerM2: Number.isFinite(now) ? now : null,
+  leftGPerM2: left,
+});
 
 const rounded = (nutrients: Record<'N' | 'P2O5' | 'K2O', number>) => ({
   N: Number(significant(nutrients.N, 6)),
@@ -72,14 +101,14 @@ function dosedMost({ shares }: DosedStep, dose: Dose): Dose {
   return { ...dose, rate: { ...dose.rate, value: most * dose.rate.value } };
 }
 
-function areaAmounts(placed: DosedStep, { ground, areas, display, words }: Writing): AreaAmount[] {
-  const crossing = (ground.lawn.equipment?.spreader?.passes ?? 'crossing') === 'crossing';
+function areaAmounts(placed: DosedStep, { walks, areas, display, words }: Writing): AreaAmount[] {
   return placed.areas.map((id) => {
     const area = areas.get(id) ?? 0;
     const held = placed.shares.get(id)?.tight ?? false;
     const { fromLabel, unknownAmount: unknown } = words;
-    const input: AreaInput = { id, area, crossing, held, display, fromLabel, unknown };
-    return areaAmount(doseOn(placed, id), input);
+    const dose = doseOn(placed, id);
+    const amount = areaAmount(dose, { id, area, held, display, fromLabel, unknown });
+    return { ...amount, passes: passesOf(amount, dose, walks, display) };
   });
 }
 
@@ -95,10 +124,9 @@ function hoursFor(
   { step }: DosedStep,
   day: Day,
   areas: readonly AreaAmount[],
-  { ground, zone, minutesTaken }: Writing,
+  { ground, walks, zone, minutesTaken }: Writing,
 ) {
-  const area = areas.reduce((sum, { areaM2 }) => sum + areaM2, 0);
-  const minutes = minutesFor(ground.lawn, step.work === 'spread' || step.work === 'seed', area);
+  const minutes = minutesFor(step.work === 'spread' || step.work === 'seed', areas, walks);
   const taken = minutesTaken.get(day) ?? 0;
   minutesTaken.set(day, taken + minutes);
   return hoursOn(day, ground.lawn, zone, minutes, taken);
@@ -123,7 +151,7 @@ function notJudged({ weather }: Step, day: Day | null, { ground, words, display 
 }
 
 /** Every source that a step names, in words, each once. */
-function sourcesOf({ step, program }: DosedStep, { words }: Writing): string[] {
+function sourcesOf({ step, program, tested }: TestedStep, { words }: Writing): string[] {
   const keys = new Set<string>();
   const visit = (value: unknown): void => {
     if (value === null || typeof value !== 'object') return;
@@ -133,11 +161,12 @@ function sourcesOf({ step, program }: DosedStep, { words }: Writing): string[] {
     }
   };
   visit(step);
-  return [...keys].map((key) => program.sources?.[key] ?? words.unpublished(key));
+  const table = tested.some(({ by }) => by === 'table') ? [LIME_TABLE_SOURCE] : [];
+  return [...[...keys].map((key) => program.sources?.[key] ?? words.unpublished(key)), ...table];
 }
 
 /** How to put it down, line by line. */
-function howTo(placed: DosedStep, areas: readonly AreaAmount[], writing: Writing): string[] {
+function howTo(placed: DosedStep, areas: readonly AreaAmount[], tanks: readonly Tank[], writing: Writing): string[] {
   const { step, dose } = placed;
   const { areas: sizes, display, words } = writing;
   const lines: string[] = [];
@@ -150,12 +179,13 @@ function howTo(placed: DosedStep, areas: readonly AreaAmount[], writing: Writing
   for (const { id, amount, measured, passes } of areas) {
     if (amount === null) continue;
     const [first, second] = passes;
-    const crossing = first && second ? `: ${words.passes(first.amount, second.amount)}` : '';
+    const crossing = first && second ? `: ${words.passes(first, second)}` : '';
     const rounded = measured ? words.measured(measured) : '';
     lines.push(words.areaLine(id, display.area(sizes.get(id) ?? 0), amount) + rounded + crossing);
   }
   if (dose?.rate === null && dose.missing === 'label') lines.push(words.noLabel);
   if (areas.some(({ passes }) => passes.length > 0)) lines.push(words.setLow);
+  lines.push(...sprayingInWords(placed, areas, tanks, writing));
   const label = dose?.product?.label;
   lines.push(...labelLines(placed, writing));
   const waterIn = label?.waterIn ?? step.waterIn;

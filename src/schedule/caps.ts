@@ -22,6 +22,8 @@ export interface Cap {
   readonly source: string | null;
   /** Whether what does not fit whole is left out: less of a pesticide than its label's rate may do nothing. */
   readonly whole: boolean;
+  /** Whether it gives way to a step that goes by a soil test: the rate of that is the most at a time by itself. */
+  readonly unlessTested?: boolean;
 }
 
 /** The limits that hold for a program's steps on a lawn. */
@@ -54,7 +56,10 @@ export function capsOf(program: Program, lawn: Lawn): readonly Cap[] {
   });
   const ownLime = (lawn.localRules ?? []).some((rule) => 'limit' in rule && rule.limit === 'lime' && rule.single);
   return [
-    ...cap('lime-single', 'lime', 'application', ownLime ? undefined : LIME_AT_ONCE, { source: LIME_SOURCE }),
+    ...cap('lime-single', 'lime', 'application', ownLime ? undefined : LIME_AT_ONCE, {
+      source: LIME_SOURCE,
+      unlessTested: true,
+    }),
     ...cap('nitrogen-yearly', 'N', 'year', yearly?.to, { source: yearly?.source ?? null }),
     ...cap('nitrogen-single', 'N', 'application', single?.total, { source: single?.source ?? null }),
     ...cap('quick-nitrogen-single', 'quick-N', 'application', single?.quick, { source: single?.source ?? null }),
@@ -82,6 +87,8 @@ const NAMES: Readonly<Record<Limited, string>> = {
 export interface Use {
   readonly day: Day;
   readonly dose: Dose;
+  /** Whether its step goes by a soil test. */
+  readonly tested?: boolean;
 }
 
 /** What is put down of a dose, and the cap that held it below the whole. */
@@ -116,7 +123,8 @@ export function cappedShares(planned: readonly Use[], done: readonly Use[], caps
   for (const use of [...planned].sort((a, b) => a.day - b.day)) {
     let held: Share = { share: 1, cap: null, tight: false };
     let most = Number.POSITIVE_INFINITY;
-    for (const cap of caps.filter(({ between }) => inPeriod(use.day, between))) {
+    const holding = caps.filter((cap) => inPeriod(use.day, cap.between) && !(cap.unlessTested && use.tested));
+    for (const cap of holding) {
       const brought = broughtBy(use.dose, cap.counted);
       const room = cap.per === 'year' ? cap.limit - (sums.get(cap) ?? 0) : cap.limit;
       const share = brought <= room + HAIR ? 1 : cap.whole ? 0 : Math.max(0, room / brought);

@@ -1,7 +1,8 @@
 import type { SquareMetres } from '../base/units.ts';
 import type { Condition } from '../model/condition.ts';
-import type { Lawn, SoilTest } from '../model/lawn.ts';
-import type { Step } from '../model/program.ts';
+import type { Lawn } from '../model/lawn.ts';
+import { byTestOf, type Step } from '../model/program.ts';
+import type { SoilTest } from '../model/soil-test.ts';
 
 /** A key of a condition that speaks against a step on an area. */
 export type Unwanted =
@@ -17,19 +18,29 @@ export const factsOf = (lawn: Lawn, area: string): Readonly<Record<string, boole
   ...lawn.areas[area]?.facts,
 });
 
-/** The latest soil test that is of an area or of the whole lawn. */
+/** The latest soil test that is of an area or of the whole lawn; of two of one day the area's own. */
 export function soilTestOf(lawn: Lawn, area: string): SoilTest | undefined {
   const tests = (lawn.soil?.tests ?? []).filter((test) => test.area === undefined || test.area === area);
-  return [...tests].sort((a, b) => b.date - a.date)[0];
+  return tests.toSorted((a, b) => b.date - a.date || Number(b.area !== undefined) - Number(a.area !== undefined))[0];
 }
 
 /** What speaks against a step on an area; nothing where it is wanted there. All keys of `only-if` have to hold, of `unless` not all. */
 export function unwanted(step: Step, lawn: Lawn, area: string, size: SquareMetres): readonly Unwanted[] {
   const judge = (condition: Condition, wanted: boolean) => keysOf(condition, lawn, area, size, wanted);
-  const missing = step.onlyIf ? judge(step.onlyIf, true).filter(({ holds }) => !holds) : [];
+  const missing = step.onlyIf
+    ? judge(step.onlyIf, true).filter(({ holds, about }) => !holds && !isAsked(about.key, step, soilTestOf(lawn, area)))
+    : [];
   const against = step.unless ? judge(step.unless, false) : [];
   const hindering = against.length > 0 && against.every(({ holds }) => holds) ? against : [];
   return [...missing, ...hindering].map(({ about }) => about);
+}
+
+const OF_KEY = { pH: 'lime', phosphorus: 'P2O5', potassium: 'K2O' } as const;
+
+/** Whether the report names an amount of what the step puts down by it: that goes before a program's bounds. */
+function isAsked(key: Unwanted['key'], step: Step, test: SoilTest | undefined): boolean {
+  const what = key in OF_KEY ? OF_KEY[key as keyof typeof OF_KEY] : null;
+  return what !== null && byTestOf(step) !== null && (test?.[what] ?? 0) > 0;
 }
 
 interface Judged {

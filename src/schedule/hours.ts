@@ -1,8 +1,9 @@
 import { getTimes } from 'suncalc';
 import type { Day } from '../base/day.ts';
-import { factorOf, type SquareMetres } from '../base/units.ts';
+import type { SquareMetres } from '../base/units.ts';
 import { formatInstant, type Instant, instantAt } from '../base/zone.ts';
 import type { Lawn } from '../model/lawn.ts';
+import type { Walks } from './passes.ts';
 
 const MINUTE = 60_000;
 /** Working hours where the lawn names none; a practitioner's day, common practice. */
@@ -11,16 +12,14 @@ const HOURS = { from: 8 * 60, to: 18 * 60 } as const;
 const SET_UP_MINUTES = 15;
 /** Work whose pace is not known. */
 const OTHER_MINUTES = 60;
-/** Walking pace and swath of a rotary spreader where the lawn names none; common practice. */
-const PACE = 3 * factorOf('mph');
-const SWATH = 10 * factorOf('ft');
-const CROSSING_PASSES = 2;
-
-/** Minutes that a job takes: walking both half-rate passes and setting up, to the next five minutes. */
-export function minutesFor(lawn: Lawn, spreads: boolean, area: SquareMetres): number {
+/** Minutes that a job takes: walking both half-rate ways and setting up, to the next five minutes. */
+export function minutesFor(
+  spreads: boolean,
+  areas: readonly { readonly id: string; readonly areaM2: SquareMetres }[],
+  walks: Walks,
+): number {
   if (!spreads) return OTHER_MINUTES;
-  const spreader = lawn.equipment?.spreader;
-  const seconds = (CROSSING_PASSES * area) / ((spreader?.swath ?? SWATH) * (spreader?.speed ?? PACE));
+  const seconds = areas.reduce((sum, { id, areaM2 }) => sum + walks.seconds(id, areaM2), 0);
   return Math.ceil((SET_UP_MINUTES + seconds / 60) / 5) * 5;
 }
 

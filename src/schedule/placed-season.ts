@@ -15,7 +15,9 @@ import type { Ground, PublishedDay } from './ground.ts';
 import { placeSteps } from './place.ts';
 import type { PlacedStep } from './placed.ts';
 import { type SeasonYear, seasonsOf } from './season-year.ts';
-import { type DosedStep, withinCaps } from './within-caps.ts';
+import { bySoilTest } from './soil-test/by-soil-test.ts';
+import type { TestedStep } from './soil-test/tested.ts';
+import { withinCaps } from './within-caps.ts';
 
 /** Everything that a season is planned from. Plain data; the as-of day is an argument, never the clock. */
 export interface PlanInput {
@@ -44,7 +46,7 @@ const BEYOND = 150;
 export interface PlacedSeason {
   /** The season of the as-of day, by the lawn's own program. */
   readonly season: SeasonYear;
-  readonly placed: readonly DosedStep[];
+  readonly placed: readonly TestedStep[];
   readonly ground: Ground;
   readonly sizes: ReadonlyMap<string, SquareMetres>;
   /** The last day that a window may reach. */
@@ -90,7 +92,8 @@ export function placeOn(climate: Climate, input: PlanInput): PlacedSeason {
   const sizes = sizesOf(lawn);
   const undosed: PlacedStep[] = [];
   for (const assigned of inTurn) undosed.push(...placeSteps(ground, assigned, undosed));
-  return { season, placed: withinCaps(undosed, ground, sizes), ground, sizes, to: span.to };
+  const placed = bySoilTest(withinCaps(undosed, ground, sizes), ground, sizes);
+  return { season, placed, ground, sizes, to: span.to };
 }
 
 /** Places the steps of a lawn's programs; null where the weather cannot carry a plan. */

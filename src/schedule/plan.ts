@@ -8,12 +8,14 @@ import type { Season } from '../model/season.ts';
 import { applicationOf } from './application.ts';
 import { limitProblems, limitsOf } from './limits.ts';
 import { movedAgainstUsual, whatNow } from './now.ts';
+import { walksOf } from './passes.ts';
 import type { PlacedStep } from './placed.ts';
 import { type PlanInput, placeSeason } from './placed-season.ts';
 import type { Writing } from './reasons.ts';
 import { shelfOf, workOf } from './shelf.ts';
 import { shoppingFor } from './shopping.ts';
 import { signalsOf, todayOf } from './signals.ts';
+import { sprayerOf } from './sprayer.ts';
 import { stepProblems } from './step-problems.ts';
 import { en } from './words/en.ts';
 
@@ -38,7 +40,7 @@ export function planSeason(input: PlanInput): {
   const currency = lawn.display?.currency ?? 'USD';
   const display = displayOf(units, language);
   const zone = lawn.timezone ?? zoneAt(lawn.location.latitude, lawn.location.longitude);
-  const writing: Writing = { ground, areas, display, words: en, zone, minutesTaken: new Map() };
+  const writing: Writing = { ground, areas, display, words: en, walks: walksOf(lawn), zone, minutesTaken: new Map() };
   const inTime = [...placed].sort((a, b) => dayOf(a) - dayOf(b));
   const applications = inTime.map((one) => applicationOf(one, writing));
 
@@ -85,6 +87,7 @@ export function planSeason(input: PlanInput): {
     }),
     moved: movedAgainstUsual(applications, today, display, en),
     today,
+    sprayer: sprayerOf(lawn, display, en),
     applications,
     shopping,
     shelf: shelfOf(lawn, products, workOf(journal, applications, products)),

@@ -1,11 +1,13 @@
 import type { Day } from '../base/day.ts';
 import type { Display } from '../base/display.ts';
-import { triggersIn } from '../model/program.ts';
+import { byTestOf, triggersIn } from '../model/program.ts';
 import type { Trigger } from '../model/trigger.ts';
 import { broughtBy } from './counted.ts';
 import type { Ground } from './ground.ts';
 import { limitRate } from './limits.ts';
+import type { Walks } from './passes.ts';
 import { readingOf } from './readings.ts';
+import type { TestedArea, TestedStep } from './soil-test/tested.ts';
 import { usualDate } from './usual-date.ts';
 import { type Edge, edgeDay, LEAST_CHANCE } from './windows.ts';
 import type { DosedStep } from './within-caps.ts';
@@ -18,13 +20,15 @@ export interface Writing {
   readonly areas: ReadonlyMap<string, number>;
   readonly display: Display;
   readonly words: Words;
+  /** The ways over the areas with the spreader. */
+  readonly walks: Walks;
   readonly zone: string;
   /** Minutes that earlier jobs take on a day; kept up to date here. */
   readonly minutesTaken: Map<Day, number>;
 }
 
 /** The rule, the value today and what is usual, the expected day and its spread, the limit that held. */
-export function reasons(placed: DosedStep, writing: Writing): string[] {
+export function reasons(placed: TestedStep, writing: Writing): string[] {
   const { step, status, program } = placed;
   const { display, words } = writing;
   const stepName = (id: string) => program.steps.find((one) => one.id === id)?.name ?? id;
@@ -37,6 +41,7 @@ export function reasons(placed: DosedStep, writing: Writing): string[] {
     ...(step.window.closes ? [words.closesWhen(rule(step.window.closes))] : []),
     ...(open && placed.dose?.chosen ? [words.chosenProduct(placed.dose.product, placed.dose.chosen)] : []),
     ...heldBack(placed, writing),
+    ...askedByTest(placed, writing),
   ];
 }
 
@@ -96,5 +101,30 @@ function heldBack({ shares, dose }: DosedStep, { display, words }: Writing): str
     const whole = broughtBy(dose, cap.counted);
     const rate = (value: number) => limitRate(value, cap.counted, display);
     return [words.held(area, rate(whole), rate(share * whole), cap.name, cap.source)];
+  });
+}
+
+/** What soil tests ask for, over the areas that are asked for the same. */
+function askedByTest({ step, tested, choice }: TestedStep, { display, words }: Writing): string[] {
+  const spacing = byTestOf(step)?.spacing;
+  const next = choice && spacing !== undefined ? choice.day + Math.ceil(spacing) : null;
+  const groups = new Map<string, TestedArea[]>();
+  for (const one of tested) {
+    const { area: _, ...same } = one;
+    const key = JSON.stringify(same);
+    groups.set(key, [...(groups.get(key) ?? []), one]);
+  }
+  return [...groups.values()].flatMap((group) => {
+    const [first] = group;
+    return first
+      ? [
+          words.tested(
+            group.map(({ area }) => area),
+            first,
+            next,
+            display,
+          ),
+        ]
+      : [];
   });
 }

@@ -1,4 +1,5 @@
 import type { Day } from '../base/day.ts';
+import { apart } from './rules/apart.ts';
 import { away, full, notWorking, unseen } from './rules/calendar.ts';
 import type { Forbidden } from './rules/forbidden.ts';
 import { frozen, heavyRain, saturated } from './rules/ground.ts';
@@ -17,6 +18,7 @@ const RULES: readonly ((input: RuleInput) => DayRule | null)[] = [
   seedAndHerbicide,
   interval,
   spacing,
+  apart,
   young,
   seedlings,
   dormant,

@@ -1,6 +1,7 @@
 import type { SquareMetres } from '../base/units.ts';
 import type { JournalEntry } from '../model/journal.ts';
 import { isPesticide, type Product } from '../model/product.ts';
+import { byTestOf } from '../model/program.ts';
 import { type Cap, cappedShares, capsOf, type Share, type Use } from './caps.ts';
 import type { Ground } from './ground.ts';
 import { labelCaps } from './label-caps.ts';
@@ -14,9 +15,9 @@ export interface DosedStep extends PlacedStep {
 
 /** A dose with a rate, on an area that is still to be done, on a chosen day. */
 function planned(one: PlacedStep, area: string): Use | null {
-  const { dose, choice, areas, progress } = one;
+  const { step, dose, choice, areas, progress } = one;
   if (!dose?.rate || !choice || !areas.includes(area) || progress.areasDone.includes(area)) return null;
-  return { day: choice.day, dose };
+  return { day: choice.day, dose, tested: byTestOf(step) !== null };
 }
 
 /**

@@ -82,6 +82,15 @@ describe('The soil test', () => {
     expect(chosen({ products: [plain, potassic], more: shelf + report('potassium: low') })).toBe('potassic'));
   test('that is medium asks nothing', () =>
     expect(chosen({ products: [plain, potassic], more: shelf + report('potassium: medium') })).toBe('plain'));
+  test('with an amount for the year takes the product nearest to its share of nitrogen', () => {
+    const listed = [plain, complete, potassic, 'id: near, form: granular, analysis: 20-4-8'];
+    const year = report('P2O5: 0.2 lb/1000 sqft, K2O: 0.4 lb/1000 sqft');
+    expect(chosen({ products: listed, more: shelf + year })).toBe('near');
+  });
+  test('with an amount of nothing asks for none', () =>
+    expect(
+      chosen({ products: [complete, plain], more: `shelf: { complete: 50 lb }\n${report('P2O5: 0 lb/1000 sqft')}` }),
+    ).toBe('plain'));
   test('of one area alone does not speak for both', () => {
     const one = report('area: front, potassium: low');
     const more = `${shelf}${one}`;

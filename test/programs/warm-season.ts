@@ -55,6 +55,7 @@ export const grubUnpublished: Unpublished = [
 export const soilFigures: Figures = [
   ['soil-sample', 'window.opens.date', '08-01', 'mu-g6954', 'late summer'],
   ['lime', 'apply.rate', '50 lb/1000 sqft', 'umd-lime', 'at most 50 lb at a time'],
+  ['lime', 'apply.spacing', '26 weeks', 'umd-lime', 'the rest after 6 months'],
   ['autumn-potash', 'window.opens.frost.before', '6 weeks', 'clemson-potash', '4-6 weeks before the expected frost'],
   ['autumn-potash', 'window.closes.frost.before', '4 weeks', 'clemson-potash', '4-6 weeks before the expected frost'],
   ['autumn-potash', 'apply.rate', '2 lb/1000 sqft', 'clemson-potash', '1.0 lb K2O, 2 lb of 0-0-50'],

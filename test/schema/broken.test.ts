@@ -87,6 +87,12 @@ const broken: readonly Case[] = [
   ['a wait after nothing', 'program', 'trigger-after', opens('{ after: { wait: 5 d } }')],
   ['two things to put down', 'program', 'apply-one-of', apply('{ nutrient: { N: 0.5 lb/1000 sqft }, bag-rate: a }')],
   ['nothing to put down', 'program', 'apply-one-of', apply('{ rate: 4 lb/1000 sqft }')],
+  [
+    'a time between parts of what goes by no soil test',
+    'program',
+    'by-soil-test',
+    apply('{ amendment: a, rate: 50 lb/1000 sqft, spacing: 26 weeks }'),
+  ],
   ['a bad id', 'program', 'wrong-type', opens('{ date: 04-15 }').replace('id: a', 'id: Front_Lawn')],
   [
     'a bad id of a product',
@@ -123,7 +129,36 @@ const broken: readonly Case[] = [
   ['three sides of a rectangle', 'lawn', 'wrong-type', area('{ rectangle: [1 m, 2 m, 3 m] }')],
   ['half a place', 'lawn', 'missing-key', lawn('').replace(', longitude: -72.6', '')],
   ['a ZIP code as a number', 'lawn', 'wrong-type', lawn('').replace('latitude: 38.4, longitude: -72.6', 'zip: 53202')],
+  [
+    'a swath and pans at once',
+    'lawn',
+    'spreader-swath',
+    lawn('equipment: { spreader: { swath: 10 ft, pans: { spacing: 1 ft, catches: [1, 4, 1] } } }'),
+  ],
+  [
+    'a spreader by two passes that are none',
+    'lawn',
+    'unknown-word',
+    lawn('equipment: { spreaders: { old: { passes: twice } } }'),
+  ],
   ['seed and sod at once', 'lawn', 'turf-both', lawn('turf: { seeded: 2027-04-10, sodded: 2027-04-10 }')],
+  ['a sprayer without an output', 'lawn', 'sprayer-output', lawn('equipment: { sprayer: { tank: 4 gal } }')],
+  [
+    'a sprayer with two outputs',
+    'lawn',
+    'sprayer-output',
+    lawn(
+      'equipment: { sprayer: { tank: 4 gal, output: 1 gal/1000 sqft, catch-test: { course: 340 sqft, caught: 40 fl oz } } }',
+    ),
+  ],
+  [
+    'a bucket held for a time that goes with none',
+    'lawn',
+    'sprayer-caught-in',
+    lawn(
+      'equipment: { sprayer: { tank: 4 gal, catch-test: { course: 340 sqft, caught: 40 fl oz, caught-in: 30 s } } }',
+    ),
+  ],
   ['a rule that limits nothing', 'lawn', 'local-rule', lawn('local-rules: [{ limit: N }]')],
   ['a rule that is none', 'lawn', 'missing-key', lawn('local-rules: [{ because: of it }]')],
   ['a time that is none', 'lawn', 'out-of-range', lawn('working: { between: ["08:00", "25:00"] }')],
@@ -169,6 +204,12 @@ const beyond: readonly Case[] = [
   ],
   ['a later day first', 'lawn', 'out-of-range', lawn('working: { away: [[2027-07-11, 2027-07-02]] }')],
   ['a sum that is wrong', 'journal', 'journal-entry', journal('work: spread, loaded: 9 lb, used: 2 lb, left: 1 lb')],
+  [
+    'nitrogen by the soil test',
+    'program',
+    'soil-test-nitrogen',
+    apply('{ nutrient: { N: 0.5 lb/1000 sqft }, by: soil-test }'),
+  ],
   ['a time zone that is none', 'lawn', 'unknown-word', lawn('timezone: America/Saltwether')],
   ['a step that is not there', 'program', 'unknown-step', opens('{ after: { step: b, wait: 5 d } }')],
   ['an id used twice', 'program', 'duplicate-id', opens('{ date: 04-15 }').replace('steps: [', `steps: [${STEP}, `)],

@@ -97,6 +97,12 @@ export const input = {
     (a: { found: string; allowed: readonly string[] }) =>
       `"apply" says exactly one thing; found ${a.found}. One of: ${list(a.allowed)}.`,
   ),
+  'by-soil-test': error(
+    (_: Found) => '"spacing" and "goal" say how to go by a soil test; they stand with "by: soil-test" only.',
+  ),
+  'soil-test-nitrogen': error(
+    (_: Found) => 'A soil test asks for P2O5 or K2O, not for nitrogen. Leave N out, or leave "by: soil-test" out.',
+  ),
   'duplicate-id': error((a: { id: string }) => `"${a.id}" stands here a second time. Each id is used once.`),
   'unknown-step': error((a: Word) => `There is no step "${a.found}".${meant(a.nearest)} Steps: ${list(a.allowed)}.`),
   'circular-after': error(

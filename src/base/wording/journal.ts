@@ -16,6 +16,10 @@ export const journal = {
   'journal-area': warning(
     (a: Word) => `There is no area "${a.found}".${meant(a.nearest)} Areas: ${list(a.allowed)}. It counts for none.`,
   ),
+  'journal-spreader': warning(
+    (a: Word) =>
+      `There is no spreader "${a.found}" among the lawn's "spreaders".${meant(a.nearest)} Known: ${list(a.allowed) || 'none by name'}. Nothing is learned of a dial from this entry.`,
+  ),
   'journal-corrects': warning(
     (a: { found: string; fault: 'unknown' | 'ambiguous' | 'circle' | 'twice'; others: readonly string[] }) =>
       ({

@@ -1,5 +1,12 @@
 import { type Expected, error, type Found, list, meant, note, type Step, type Word, warning } from './forms.ts';
 
+type PanFault = 'centre' | 'short' | 'humps';
+const PAN_FAULTS: Readonly<Record<PanFault, string>> = {
+  centre: 'the middle of the row caught nothing',
+  short: 'the row ends before a pan caught half of what the middle caught, so it has to be wider',
+  humps: 'the catch does not fall off from the middle to the sides alone',
+};
+
 /** Problems of lawns and products. */
 export const lawn = {
   // Lawn
@@ -24,6 +31,51 @@ export const lawn = {
 
   'local-rule': error((_: Found) => 'A "limit" needs "yearly", "single" or both: a rate such as 3 lb/1000 sqft.'),
   'turf-both': error((_: Found) => 'Turf is either seeded or sodded; name the one day that counts.'),
+
+  'sprayer-output': error(
+    (_: Found) =>
+      'A sprayer says in one way how much it puts down: output (1 gal/1000 sqft), a catch-test or a nozzle-test. Keep one of them.',
+  ),
+  'sprayer-caught-in': error(
+    (_: Found) =>
+      'With "caught-in" the catch test needs "time", the time that the course took; leave both out where they are the same.',
+  ),
+
+  'no-sprayer': error(
+    (a: { metric: boolean }) =>
+      `The lawn names no sprayer. Add it: equipment: { sprayer: ${
+        a.metric
+          ? '{ tank: 15 L, output: 4 L/100 m2 } }. In place of output, what you measured: catch-test: { course: [5 m, 10 m], caught: 2 L }'
+          : '{ tank: 4 gal, output: 1 gal/1000 sqft } }. In place of output, what you measured: catch-test: { course: [18.5 ft, 18.5 ft], caught: 40 fl oz }'
+      }.`,
+  ),
+  'not-sprayed': error(
+    (a: Step & { allowed: readonly string[] }) =>
+      `Step "${a.step}" is not sprayed here: its product is not a liquid or soluble one, or it puts nothing down. ${
+        a.allowed.length === 0 ? 'No step of this season is.' : `Sprayed are: ${list(a.allowed)}.`
+      }`,
+  ),
+
+  // Spreaders
+  'spreader-swath': error(
+    (_: Found) => 'A spreader has "swath" or "pans", not both; keep the one that was measured last.',
+  ),
+  'spreader-pans': error(
+    (a: { fault: PanFault }) =>
+      `The pans give no width of a pass: ${PAN_FAULTS[a.fault]}. Test again, or write "swath" in place of "pans".`,
+  ),
+  'spreader-skew': warning(
+    (a: { percent: number; side: 'left' | 'right' }) =>
+      `The ${a.side} side of the pan test caught ${a.percent} % of the product. Set the spreader to throw straight, then test again.`,
+  ),
+  'unknown-spreader': error(
+    (a: Word) =>
+      `There is no spreader "${a.found}".${meant(a.nearest)} Spreaders: ${list(a.allowed) || 'none by name'}.`,
+  ),
+  'walk-lines': warning(
+    (a: { area: string; swath: string }) =>
+      `Area "${a.area}" would take more than a thousand lines of ${a.swath}; check both. The way over it is left open.`,
+  ),
 
   // Products
   'nutrient-twice': error(

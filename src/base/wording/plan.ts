@@ -7,6 +7,10 @@ export const plan = {
   'plan-step': error(
     (a: Word) => `The program has no step "${a.found}".${meant(a.nearest)} Steps: ${list(a.allowed)}.`,
   ),
+  'spreader-step': error(
+    (a: { found: string; work: string; allowed: readonly string[] }) =>
+      `Step "${a.found}" (${a.work}) is not put down by a spreader. Steps that are: ${list(a.allowed) || 'none'}.`,
+  ),
   'compare-file': error(
     (a: { reason: string }) =>
       `The earlier plan cannot be compared: ${a.reason} It has to be what "plan --json" printed.`,

@@ -7,6 +7,8 @@ export type Forbidden =
   | { readonly rule: 'not-working' | 'away' | 'full' | 'frozen' | 'saturated' | 'unseen' }
   | { readonly rule: 'local'; readonly substance: string; readonly because: string | null }
   | { readonly rule: 'spacing'; readonly of: string; readonly from: Day; readonly days: Days }
+  /** Two parts of what the surface cannot take at once. */
+  | { readonly rule: 'apart'; readonly of: string; readonly from: Day; readonly days: Days }
   /** A herbicide on seedlings. */
   | { readonly rule: 'seedlings'; readonly of: string; readonly from: Day; readonly days: Days }
   /** Two uses of a product, or of one active. */
@@ -36,6 +38,7 @@ export const reasonKey = (one: Forbidden): string => {
     case 'local':
       return `local ${one.substance} ${one.because}`;
     case 'spacing':
+    case 'apart':
     case 'interval':
     case 'seedlings':
     case 'seed-safe':

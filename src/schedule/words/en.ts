@@ -4,11 +4,14 @@ import type { Day } from '../../base/day.ts';
 import type { Display } from '../../base/display.ts';
 import type { GrassSeason } from '../../model/grass.ts';
 import type { DegreeDayMethod } from '../../model/heat.ts';
-import type { Measured } from '../../model/season.ts';
+import type { Measured, Pass } from '../../model/season.ts';
+import type { Direction } from '../../model/walk.ts';
 import type { Choice } from '../choose.ts';
 import type { Unwanted } from '../condition.ts';
 import type { Forbidden } from '../rules/forbidden.ts';
 import { droppedInWords, forbiddenInWords, unwantedInWords } from './rules-en.ts';
+import { soilTestWords } from './soil-test-en.ts';
+import { sprayerWords } from './sprayer-en.ts';
 import { days, HEAT_BY, percent } from './triggers-en.ts';
 
 /** A spread of days, or null where it falls on weather without one. */
@@ -51,9 +54,19 @@ const BECAUSE: Readonly<Record<Criterion, string>> = {
   order: 'it stands first in your products',
 };
 
+/** Where the second half of a product goes. */
+const SECOND: Readonly<Record<Direction, string>> = {
+  lengthwise: 'lengthwise',
+  crosswise: 'crosswise',
+  between: 'between those lines',
+  again: 'the same way once more',
+};
+
 /** The English texts of a plan: every sentence that a Season carries. */
 export const en = {
   days,
+  ...sprayerWords,
+  ...soilTestWords,
   opensWhen: (rule: string) => `Opens when ${rule}.`,
   closesWhen: (rule: string) => `Closes when ${rule}.`,
 
@@ -130,7 +143,8 @@ export const en = {
   areaLine: (id: string, area: string, amount: string) => `${id} (${area}): ${amount}`,
   measured: ({ aid, exact, rounding }: Measured) =>
     `${aid === null ? '' : `, ${aid}`}${exact === null ? '' : ` (rounded${rounding === 'down' ? ' down' : ''} from ${exact})`}`,
-  passes: (half: string, other: string) => `half (${half}) lengthwise, half (${other}) crosswise`,
+  passes: (first: Pass, second: Pass) =>
+    `half (${first.amount}) lengthwise, half (${second.amount}) ${SECOND[second.direction]}`,
   mowAt: (height: string) => `Mow at ${height}.`,
   waterDepth: (depth: string) => `Water ${depth}.`,
   waterIn: (depth: string | null, within: number | null) =>

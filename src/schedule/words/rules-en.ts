@@ -23,6 +23,8 @@ export function forbiddenInWords(rule: Forbidden, display: Display): string {
       return `a local rule forbids ${rule.substance} then${rule.because === null ? '' : ` (${rule.because})`}`;
     case 'spacing':
       return `it is within ${days(rule.days)} of the nitrogen of ${display.shortDay(rule.from)}`;
+    case 'apart':
+      return `${days(rule.days)} are to lie between it and "${rule.of}" of ${display.shortDay(rule.from)}`;
     case 'interval':
       return `the label asks for ${days(rule.days)} between it and "${rule.of}" of ${display.shortDay(rule.from)}`;
     case 'seedlings':
@@ -86,5 +88,7 @@ export function droppedInWords(dropped: Dropped, unwanted: readonly Unwanted[], 
       return dropped.whole
         ? `Less than the label's rate is left of the limit "${dropped.cap}": none of it is put down.`
         : `Nothing is left of the limit "${dropped.cap}".`;
+    case 'soil-test':
+      return 'The soil test asks for none of it.';
   }
 }

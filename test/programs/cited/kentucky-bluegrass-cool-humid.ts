@@ -86,6 +86,7 @@ export const cited: Cited = {
     ['autumn-feed-2', 'apply.nutrient.N', ['0.5 lb/1000 sqft', '1.0 lb/1000 sqft'], 'purdue-fall', '0.5-1.0 lb'],
     ['lime', 'only-if.soil-test.pH.below', 6.0, 'umd-lime', 'best pH 6.0-6.8'],
     ['lime', 'apply.rate', '50 lb/1000 sqft', 'umd-lime', 'at most 50 lb at a time'],
+    ['lime', 'apply.spacing', '26 weeks', 'umd-lime', 'the rest after 6 months'],
     ['last-mowing', 'window.closes.soil.depth', '4 in', 'nc-turf-council', 'all temperatures at 4 in'],
     ['last-mowing', 'window.closes.soil.falls-to', '40 F', 'nc-turf-council', 'hardly any growth at 40 F'],
   ],

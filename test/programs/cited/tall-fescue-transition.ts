@@ -76,6 +76,7 @@ export const cited: Cited = {
 
     ['lime', 'only-if.soil-test.pH.below', 6.0, 'umd-lime', 'best pH 6.0-6.8'],
     ['lime', 'apply.rate', '50 lb/1000 sqft', 'umd-lime', 'at most 50 lb at a time'],
+    ['lime', 'apply.spacing', '26 weeks', 'umd-lime', 'the rest after 6 months'],
     ['last-mowing', 'window.closes.soil.falls-to', '40 F', 'nc-turf-council', 'hardly any growth at 40 F'],
   ],
   within: [

@@ -1,0 +1,124 @@
+import type { Point } from '../base/geometry.ts';
+import type { AreaWalk, HalfWalk } from '../model/walk.ts';
+import { passWords } from './pass-words-en.ts';
+import { feedWords } from './words-en.ts';
+
+/** An area and the two ways over it, with what is written beside them. */
+export interface DrawnArea {
+  readonly title: string;
+  readonly walk: AreaWalk;
+  /** A line below each of the two ways. */
+  readonly notes: readonly [string, string];
+}
+
+const PANEL = 360;
+const MARGIN = 24;
+const LINE = 18;
+const COLOURS = {
+  grass: '#e9efe2',
+  edge: '#5b6650',
+  hole: '#ffffff',
+  band: '#7d8fb3',
+  way: '#26345c',
+  text: '#222222',
+};
+
+const escaped = (text: string): string =>
+  text.replace(/[&<>"']/g, (sign) => `&#${sign.charCodeAt(0)};`).replace(/\p{Cc}/gu, ' ');
+const round = (value: number): string => String(Number(value.toFixed(1)));
+
+/** Where a point of an area lies in its panel. */
+interface Frame {
+  readonly at: (point: Point) => string;
+  readonly scale: number;
+  readonly height: number;
+}
+
+function frameOf({ outer }: AreaWalk): Frame {
+  const [xs, ys] = [outer.map(([x]) => x), outer.map(([, y]) => y)];
+  const [left, top] = [Math.min(...xs), Math.max(...ys)];
+  const [wide, high] = [Math.max(...xs) - left, top - Math.min(...ys)];
+  const scale = PANEL / Math.max(wide, high);
+  return {
+    scale,
+    height: high * scale,
+    at: ([x, y]) => `${round((x - left) * scale)},${round((top - y) * scale)}`,
+  };
+}
+
+const closed = (ring: readonly Point[], { at }: Frame): string => `M${ring.map(at).join(' L')} Z`;
+
+/** One way over an area: the grass, the band that it covers, the way itself with arrows, where it begins. */
+function panel(walk: AreaWalk, half: HalfWalk, frame: Frame, clip: string): string[] {
+  const area = [walk.outer, ...walk.holes].map((ring) => closed(ring, frame)).join(' ');
+  const rings = half.round.map((ring) => closed(ring, frame));
+  const lines = half.pieces.map(([from, to]) => `M${frame.at(from)} L${frame.at(to)}`);
+  const band = [...rings, ...lines].join(' ');
+  const [x, y] = frame.at(half.start).split(',');
+  const arrows = lines.map((line) => `<path d="${line}" marker-end="url(#on)"/>`);
+  return [
+    `<clipPath id="${clip}"><path d="${area}" clip-rule="evenodd"/></clipPath>`,
+    `<path d="${area}" fill="${COLOURS.grass}" fill-rule="evenodd"/>`,
+    `<path d="${band}" clip-path="url(#${clip})" fill="none" stroke="${COLOURS.band}" stroke-opacity="0.3" stroke-width="${round(walk.swath * frame.scale)}" stroke-linecap="round" stroke-linejoin="round"/>`,
+    `<path d="${area}" fill="none" stroke="${COLOURS.edge}" stroke-width="1.5"/>`,
+    `<g fill="none" stroke="${COLOURS.way}" stroke-width="1.5">`,
+    ...rings.map((ring) => `<path d="${ring}" stroke-dasharray="6 3"/>`),
+    ...arrows,
+    '</g>',
+    `<circle cx="${x}" cy="${y}" r="5" fill="${COLOURS.way}"/>`,
+  ];
+}
+
+/** A line that is a round length on the ground. */
+function scaleBar({ scale }: Frame, bar: DrawnScale, y: number): string[] {
+  const length = round(bar.metres * scale);
+  return [
+    `<path d="M0,${round(y)} h${length} M0,${round(y - 4)} v8 M${length},${round(y - 4)} v8" fill="none" stroke="${COLOURS.text}"/>`,
+    `<text x="0" y="${round(y + LINE)}">${escaped(bar.label)}</text>`,
+  ];
+}
+
+/** The length of the bar that tells the scale, and its name. */
+export interface DrawnScale {
+  readonly metres: number;
+  readonly label: string;
+}
+
+/**
+ * The ways over the areas as one SVG: an area a row, its two ways side by side.
+ *
+ * @param bar The length that tells the scale of an area, by the length of its longer side [m].
+ */
+export function passesDrawing(title: string, areas: readonly DrawnArea[], bar: (side: number) => DrawnScale): string {
+  const width = 2 * PANEL + 3 * MARGIN;
+  const text: string[] = [];
+  let y = MARGIN + LINE;
+  for (const [row, { title: name, walk, notes }] of areas.entries()) {
+    const frame = frameOf(walk);
+    text.push(`<text x="${MARGIN}" y="${round(y + LINE)}" font-weight="bold">${escaped(name)}</text>`);
+    y += LINE + MARGIN / 2;
+    for (const [i, half] of walk.halves.entries()) {
+      text.push(
+        `<g transform="translate(${MARGIN + i * (PANEL + MARGIN)},${round(y)})">`,
+        ...panel(walk, half, frame, `area-${row}-${i}`),
+        `<text x="0" y="${round(frame.height + LINE + 6)}">${escaped(notes[i] ?? '')}</text>`,
+        ...(i === 0 ? scaleBar(frame, bar(PANEL / frame.scale), frame.height + 2 * LINE + 6) : []),
+        '</g>',
+      );
+    }
+    y += frame.height + 3 * LINE + MARGIN;
+  }
+  const height = round(y + 2 * LINE);
+  return `${[
+    `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${width} ${height}" width="${width}" height="${height}" role="img" font-family="sans-serif" font-size="13" fill="${COLOURS.text}">`,
+    `<title>${escaped(title)}</title>`,
+    `<defs><marker id="on" viewBox="0 0 8 8" refX="7" refY="4" markerWidth="8" markerHeight="8" orient="auto"><path d="M0,0 L8,4 L0,8 Z" fill="${COLOURS.way}"/></marker></defs>`,
+    `<rect width="${width}" height="${height}" fill="#ffffff"/>`,
+    `<text x="${MARGIN}" y="${MARGIN}" font-size="15" font-weight="bold">${escaped(title)}</text>`,
+    ...text,
+    ...[passWords.legend, feedWords.labelWins].map(
+      (line, i) => `<text x="${MARGIN}" y="${round(y + i * LINE)}">${escaped(line)}</text>`,
+    ),
+    '</svg>',
+  ].join('\n')}\n`;
+}

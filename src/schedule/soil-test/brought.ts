@@ -1,0 +1,60 @@
+import type { Dose } from '../../amounts/product.ts';
+import type { Testable } from '../../amounts/soil-test/asked.ts';
+import type { Day } from '../../base/day.ts';
+import type { SquareMetres } from '../../base/units.ts';
+import type { JournalEntry } from '../../model/journal.ts';
+import type { Ground } from '../ground.ts';
+import type { PlacedStep } from '../placed.ts';
+import type { DosedStep } from '../within-caps.ts';
+import { bringsOf, isLime } from './tested.ts';
+
+/** What counts on an area: a nutrient, from the test or the season's start to the season's end. */
+export interface Counted {
+  readonly area: string;
+  readonly what: Testable;
+  readonly from: Day;
+  readonly to: Day;
+}
+
+/** Whether a dose is of what is counted. For lime that is lime alone, be its neutralising value written or not. */
+const counts = (dose: Dose, what: Testable, own: string | undefined): boolean =>
+  dose.product !== null && (what !== 'lime' || isLime(dose.product) || dose.product.id === own);
+
+/** What the journal has put on an area [g/m²], by what was used, or as planned where an entry does not say. */
+export function broughtBefore(
+  { area, what, from, to }: Counted,
+  one: PlacedStep,
+  placed: readonly PlacedStep[],
+  { journal, products }: Ground,
+  sizes: ReadonlyMap<string, SquareMetres>,
+): number {
+  // What was done of the step itself belongs to it, where its area is done.
+  const own: readonly JournalEntry[] = one.progress.areasDone.includes(area) ? one.progress.entries : [];
+  const entries = journal.filter((entry) => entry.date >= from && entry.date <= to && !own.includes(entry));
+  return entries.reduce((sum, entry) => {
+    const step = placed.find(({ id }) => id === entry.step);
+    const covered = entry.areas ?? step?.areas ?? [...sizes.keys()];
+    const product = entry.product === undefined ? step?.dose?.product : products.get(entry.product);
+    if (!covered.includes(area) || !product) return sum;
+    const square = covered.reduce((total, id) => total + (sizes.get(id) ?? 0), 0);
+    const rate = entry.used ? { by: entry.used.by, value: entry.used.value / square } : (step?.dose?.rate ?? null);
+    if (rate === null) return sum;
+    const dose: Dose = { product, rate };
+    return counts(dose, what, one.dose?.product?.id) ? sum + bringsOf(dose, what) : sum;
+  }, 0);
+}
+
+/** What other steps are planned to put on an area [g/m²]. @param before Whether a step counts beside this one. */
+export function broughtBeside(
+  { area, what, from, to }: Counted,
+  one: PlacedStep,
+  others: readonly DosedStep[],
+  ground: Ground,
+): number {
+  return others.reduce((sum, { dose, choice, areas, progress, program, shares }) => {
+    const planned = choice && areas.includes(area) && !progress.areasDone.includes(area);
+    if (!planned || !dose?.rate || program !== ground.programOf(area)) return sum;
+    if (choice.day < from || choice.day > to || !counts(dose, what, one.dose?.product?.id)) return sum;
+    return sum + (shares.get(area)?.share ?? 1) * bringsOf(dose, what);
+  }, 0);
+}

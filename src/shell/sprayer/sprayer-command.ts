@@ -1,0 +1,91 @@
+import path from 'node:path';
+import { type Problem, problem } from '../../base/problem.ts';
+import { compile } from '../../compile.ts';
+import { sprayerReport } from '../../emit/sprayer-report.ts';
+import type { Application, Season } from '../../model/season.ts';
+import { lookupFrom } from '../files.ts';
+import type { Io } from '../io.ts';
+import { ledgerPath, readLedger } from '../ledger-file.ts';
+import { EXIT, exitCode, printProblems } from '../report-problems.ts';
+import { keptWeather } from '../weather/kept-weather.ts';
+import { unknownStep, whichLawn } from '../which-lawn.ts';
+import { zipLookup } from '../zips.ts';
+
+interface SprayerOptions {
+  readonly asOf?: string;
+  readonly json?: boolean;
+  readonly strict?: boolean;
+}
+
+/** Prints what the lawn's sprayer puts down and how its tanks are filled, for every sprayed step to come or for one. */
+export function sprayerCommand(words: readonly string[], options: SprayerOptions, io: Io): number {
+  const strict = options.strict ?? false;
+  const fail = (problems: readonly Problem[]): number => {
+    printProblems(problems, io);
+    if (options.json) io.stdout(`${JSON.stringify({ kind: 'problems', version: 1, problems }, null, 2)}\n`);
+    return exitCode(problems, strict);
+  };
+  const asked = whichLawn(words, options.asOf, io);
+  if ('problems' in asked) return fail(asked.problems);
+  const { ledger, problems: ledgerProblems } = readLedger(ledgerPath(asked.file), io.cwd);
+  if (ledgerProblems.length > 0) return fail(ledgerProblems);
+  const { season, problems } = compile({
+    lawn: asked.source,
+    lookup: lookupFrom(io.cwd),
+    zips: zipLookup,
+    service: keptWeather(asked, io),
+    asOf: asked.asOf,
+    ledger,
+    // The feed is not written here, so the instant of its revision does not matter.
+    revisedAt: '2000-01-01T00:00:00Z',
+    detail: 'normal',
+  });
+  if (!season || exitCode(problems, strict) !== EXIT.fine) return fail(problems);
+  const found = sprayed(season, asked.step, path.relative(io.cwd, asked.file));
+  if ('problems' in found) return fail(found.problems);
+  const { steps } = found;
+  io.stdout(
+    options.json
+      ? `${JSON.stringify(asData(season, steps), null, 2)}\n`
+      : sprayerReport(season, steps, asked.step !== undefined, Math.min(io.columns, 100)),
+  );
+  return EXIT.fine;
+}
+
+/** The steps that are told: the one that was named, else all that are still to be sprayed. */
+function sprayed(
+  { applications, sprayer, display }: Season,
+  step: string | undefined,
+  file: string,
+): { readonly steps: readonly Application[] } | { readonly problems: readonly Problem[] } {
+  if (sprayer === null) return { problems: [problem('no-sprayer', { metric: display.units === 'metric' }, { file })] };
+  const open = applications.filter(
+    ({ status, tanks }) => tanks.length > 0 && (status === 'expected' || status === 'open' || status === 'due'),
+  );
+  if (step === undefined) return { steps: open };
+  const named = applications.filter(({ id }) => id === step);
+  if (named.length === 0) return { problems: [unknownStep(step, [...new Set(applications.map(({ id }) => id))])] };
+  const steps = named.filter(({ tanks }) => tanks.length > 0);
+  return steps.length > 0
+    ? { steps }
+    : { problems: [problem('not-sprayed', { step, allowed: [...new Set(open.map(({ id }) => id))] }, null)] };
+}
+
+/** The same as plain data: a unit in its key, absent is null. */
+const asData = ({ lawn, asOf, sprayer }: Season, steps: readonly Application[]) => ({
+  kind: 'sprayer',
+  version: 1,
+  lawn,
+  asOf,
+  sprayer,
+  steps: steps.map(({ id, name, season, status, date, tanks, cautions, notJudged }) => ({
+    id,
+    name,
+    season,
+    status,
+    date,
+    tanks,
+    cautions,
+    notJudged,
+  })),
+});

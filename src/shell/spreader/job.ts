@@ -1,0 +1,122 @@
+import { netArea } from '../../amounts/area.ts';
+import { inWords, roundingOf } from '../../amounts/measured/in-words.ts';
+import { areaReport, type Load, settingsFor } from '../../amounts/spreader/report.ts';
+import { speedOf, swathOf, walkOver } from '../../amounts/spreader/spreader.ts';
+import { displayOf } from '../../base/display.ts';
+import { type Problem, problem } from '../../base/problem.ts';
+import type { Lawn } from '../../model/lawn.ts';
+import { isPesticide, type Product } from '../../model/product.ts';
+import type { Application, Season } from '../../model/season.ts';
+import type { SpreaderReport } from '../../model/spreader-report.ts';
+import type { AreaWalk } from '../../model/walk.ts';
+import { unknownStep } from '../which-lawn.ts';
+import type { Chosen } from './choose.ts';
+
+const waits = ({ status }: Application): boolean => status === 'expected' || status === 'open' || status === 'due';
+
+/** Whether a spreader puts an application down: what is spread dry, and what has no amount yet. */
+const forSpreader = ({ work, areas }: Application): boolean =>
+  (work === 'spread' || work === 'seed') &&
+  areas.some(({ amount, amountKg, passes }) => passes.length > 0 || (amount !== null && amountKg === null));
+
+/** The application that is asked for, else the next one with a day that waits for a spreader; null where there is none. */
+export function jobOf(
+  { applications }: Season,
+  step: string | undefined,
+): { readonly application: Application | null } | { readonly problem: Problem } {
+  const jobs = applications.filter(forSpreader);
+  if (step === undefined) {
+    const next = jobs.filter(
+      (one) => waits(one) && one.date !== null && one.areas.some(({ passes }) => passes.length > 0),
+    );
+    return { application: next.find(({ status }) => status === 'due') ?? next[0] ?? null };
+  }
+  const found = applications.filter(({ id }) => id === step);
+  const [first] = found;
+  if (!first) return { problem: unknownStep(step, [...new Set(applications.map(({ id }) => id))]) };
+  const allowed = [...new Set(jobs.map(({ id }) => id))];
+  if (!allowed.includes(step))
+    return { problem: problem('spreader-step', { found: step, work: first.work, allowed }, null) };
+  return { application: found.find(waits) ?? first };
+}
+
+interface JobInput {
+  readonly season: Season;
+  readonly lawn: Lawn;
+  readonly products: ReadonlyMap<string, Product>;
+  readonly chosen: Chosen;
+  readonly application: Application | null;
+  readonly problems: readonly Problem[];
+}
+
+/** An application as the spreader puts it down, and the ways over its areas. */
+export function reportOf({ season, lawn, products, chosen, application, problems }: JobInput): {
+  readonly report: SpreaderReport;
+  readonly walks: ReadonlyMap<string, AreaWalk>;
+} {
+  const { id, spreader } = chosen;
+  const { swath, basis, skew } = swathOf(spreader);
+  const display = displayOf(season.display.units, season.display.language);
+  const walks = new Map<string, AreaWalk>();
+  const large: Problem[] = [];
+  const areas = loadsOf(application, lawn).flatMap((load) => {
+    const area = lawn.areas[load.id];
+    if (!area) return [];
+    const walk = walkOver(area, spreader);
+    if (walk) walks.set(load.id, walk);
+    else large.push(problem('walk-lines', { area: load.id, swath: display.distance(swath) }, null));
+    return [areaReport(load, area, walk, spreader)];
+  });
+  const product = products.get(application?.areas[0]?.product ?? '');
+  const known = areas.length > 0 && areas.every(({ amountKg }) => amountKg !== null);
+  const amountKg = known ? areas.reduce((sum, area) => sum + (area.amountKg ?? 0), 0) : null;
+  const report: SpreaderReport = {
+    kind: 'spreader',
+    version: 1,
+    lawn: season.lawn,
+    lawnName: season.lawnName,
+    asOf: season.asOf,
+    step: application && {
+      id: application.id,
+      name: application.name,
+      season: application.season,
+      status: application.status,
+      date: application.date,
+    },
+    product: product ? { id: product.id, name: product.name ?? product.id, pesticide: isPesticide(product) } : null,
+    amountKg,
+    amount:
+      amountKg !== null && product ? inWords({ by: 'mass', value: amountKg }, display, roundingOf(product)) : null,
+    spreader: {
+      id,
+      kind: spreader?.kind ?? 'rotary',
+      swathM: swath,
+      swathFrom: basis,
+      skew,
+      passes: spreader?.passes ?? 'crossing',
+      speedMps: speedOf(spreader),
+      dial: spreader?.dial ?? null,
+    },
+    settings: settingsFor(areas, spreader, product !== undefined && isPesticide(product), season.display.units),
+    areas,
+    walkingMin: areas.flatMap(({ passes }) => passes).reduce((sum, { walkingMin }) => sum + walkingMin, 0),
+    cautions: application?.cautions ?? [],
+    drawing: null,
+    problems: [...problems, ...large],
+  };
+  return { report, walks };
+}
+
+/** What the areas get that are still to do; every area of the lawn, without an amount, where there is no application. */
+function loadsOf(application: Application | null, { areas }: Lawn): readonly Load[] {
+  if (!application)
+    return Object.entries(areas).map(([id, area]) => ({
+      id,
+      areaM2: netArea(area),
+      amountKg: null,
+      amount: null,
+      passes: [],
+    }));
+  const open = application.areas.filter(({ id }) => !application.areasDone.includes(id));
+  return waits(application) && open.length > 0 ? open : application.areas;
+}
