@@ -16,12 +16,11 @@
  */
 
 import { checkLawn } from './agronomy/check.ts';
-import { netArea } from './amounts/area.ts';
-import { panFaults } from './amounts/spreader/spreader.ts';
 import type { Day } from './base/day.ts';
-import { hasErrors, inOrder, type Problem, problem } from './base/problem.ts';
+import { hasErrors, inOrder, type Problem } from './base/problem.ts';
 import { calendarOf } from './emit/calendar.ts';
 import type { Detail } from './emit/events.ts';
+import { problemsOfAreas, problemsOfPans } from './measures.ts';
 import type { Lawn } from './model/lawn.ts';
 import { emptyLedger, type Ledger } from './model/ledger.ts';
 import type { Season } from './model/season.ts';
@@ -78,28 +77,13 @@ export function readAll({
 }: Pick<CompileInput, 'lawn' | 'lookup' | 'weather' | 'program' | 'zips'>) {
   const parsed = readLawn(lawn.text, lawn.name, zips);
   const linked = link(parsed, lookup, { weather, program });
-  const empty = Object.entries(linked.value?.lawn.areas ?? {}).filter(([, shape]) => netArea(shape) <= 0);
-  const areaProblems = empty.map(([id, shape]) =>
-    problem('area-empty', { found: `${netArea(shape).toFixed(1)} m²` }, parsed.place(['areas', id])),
-  );
+  const ofAreas = linked.value ? problemsOfAreas(linked.value, parsed) : [];
   return {
-    value: areaProblems.length === 0 ? linked.value : undefined,
-    problems: [...linked.problems, ...areaProblems, ...panProblems(parsed)],
+    value: hasErrors(ofAreas) ? undefined : linked.value,
+    problems: [...linked.problems, ...ofAreas, ...problemsOfPans(parsed)],
     parsed,
   };
 }
-
-/** Problems of the pan tests of a lawn's spreaders. */
-const panProblems = ({ value, place }: Parsed<Lawn>): readonly Problem[] =>
-  panFaults(value?.equipment).map(({ at, fault, skew }) =>
-    fault === null
-      ? problem(
-          'spreader-skew',
-          { percent: Math.round(50 * (1 + Math.abs(skew))), side: skew > 0 ? 'right' : 'left' },
-          place(['equipment', ...at]),
-        )
-      : problem('spreader-pans', { fault }, place(['equipment', ...at])),
-  );
 
 /**
  * Compiles a lawn into its season and its feed.

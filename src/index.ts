@@ -2,7 +2,7 @@
  * The public API of soilclock: plain data in, plain data out; the same functions that the command uses.
  * Nothing here touches a file, the network or the clock.
  */
-export { areaOf, productAmount } from './amounts/public.ts';
+export { productAmount } from './amounts/public.ts';
 export { courseLength, deliveredRate } from './amounts/spreader/calibration.ts';
 export { effectiveSwath } from './amounts/spreader/swath-test.ts';
 export { degreeDays } from './climate/degree-days.ts';
@@ -15,6 +15,7 @@ export { annualWave, dampingDepth } from './climate/wave.ts';
 export { compile } from './compile.ts';
 export { calendarOf } from './emit/calendar.ts';
 export { compareSeasons } from './emit/compare.ts';
+export { areaOf } from './measures.ts';
 export { emptyLedger } from './model/ledger.ts';
 export { readJournal } from './read/journal.ts';
 export { readLawn, readProducts } from './read/lawn.ts';

@@ -1,31 +1,6 @@
-import * as v from 'valibot';
-import { type Problem, problem } from '../base/problem.ts';
 import { parseQuantity } from '../base/quantity.ts';
-import type { Kilograms, SquareMetres } from '../base/units.ts';
-import { AreaSchema } from '../model/area.ts';
+import type { Kilograms } from '../base/units.ts';
 import { type Analysis, ELEMENT_SHARE, type Nutrient, parseAnalysis } from '../model/nutrient.ts';
-import { netArea } from './area.ts';
-
-/**
- * Area of a shape as it stands in a lawn file.
- *
- * @param shape For example `{ rectangle: ['90 ft', '50 ft'] }` or `{ polygon: [[0, 0], …], in: 'ft', less: […] }`.
- * @returns The area [m²], or what is wrong with the shape.
- * @example areaOf({ circle: { radius: '30 ft' } }).value //=> 262.68 (2827.43 ft²)
- */
-export function areaOf(shape: unknown): { readonly value?: SquareMetres; readonly problems: readonly Problem[] } {
-  const result = v.safeParse(AreaSchema, shape);
-  if (!result.success) {
-    return {
-      problems: result.issues.map((issue) =>
-        problem('wrong-type', { found: JSON.stringify(issue.input) ?? 'nothing', expected: issue.message }, null),
-      ),
-    };
-  }
-  const value = netArea(result.output);
-  if (value <= 0) return { problems: [problem('area-empty', { found: `${value.toFixed(1)} m²` }, null)] };
-  return { value, problems: [] };
-}
 
 /**
  * Product that brings a rate of a nutrient to an area.

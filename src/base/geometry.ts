@@ -1,14 +1,17 @@
 /** A point in the plane [m]. */
 export type Point = readonly [x: number, y: number];
 
-/** Area inside a closed polygon [m²], by the shoelace formula; the last corner joins the first. */
-export function polygonArea(corners: readonly Point[]): number {
+/** Area inside a closed polygon [m²], by the shoelace formula, above 0 where it goes anticlockwise; the last corner joins the first. */
+export function signedArea(corners: readonly Point[]): number {
   let twice = 0;
   forEachEdge(corners, ([x1, y1], [x2, y2]) => {
     twice += x1 * y2 - x2 * y1;
   });
-  return Math.abs(twice) / 2;
+  return twice / 2;
 }
+
+/** Area inside a closed polygon [m²], whichever way round it goes. */
+export const polygonArea = (corners: readonly Point[]): number => Math.abs(signedArea(corners));
 
 /** The first two edges (counted from 1) that cross or touch without being neighbours; null for a simple polygon. */
 export function crossingEdges(corners: readonly Point[]): { first: number; second: number } | null {
@@ -22,6 +25,12 @@ export function crossingEdges(corners: readonly Point[]): { first: number; secon
     }
   }
   return null;
+}
+
+/** How far along the first of two edges that meet they do: 0 at its start, 1 at its end; 0 for edges on one line. */
+export function crossingPoint([a, b]: readonly [Point, Point], [c, d]: readonly [Point, Point]): number {
+  const across = (b[0] - a[0]) * (d[1] - c[1]) - (b[1] - a[1]) * (d[0] - c[0]);
+  return across === 0 ? 0 : ((c[0] - a[0]) * (d[1] - c[1]) - (c[1] - a[1]) * (d[0] - c[0])) / across;
 }
 
 function forEachEdge(corners: readonly Point[], visit: (from: Point, to: Point) => void): void {

@@ -1,7 +1,7 @@
 import * as v from 'valibot';
 import { byId, maybe, word } from './fields.ts';
 import { GRASSES, type Grass } from './grass.ts';
-import { type AreaShape, type Shape, shaped } from './shape.ts';
+import { type AreaShape, type Part, place, setback, shaped } from './shape.ts';
 import { type Turf, TurfSchema } from './turf.ts';
 
 /** A measured area of a lawn, with what is other there than on the rest of the lawn. */
@@ -15,14 +15,16 @@ export interface Area extends AreaShape {
 
 /** A measured area as it stands in a lawn file: one shape and, if need be, parts taken off it. */
 export const AreaSchema: v.GenericSchema<unknown, Area> = v.pipe(
-  shaped({
-    less: maybe(v.array(shaped({}))),
-    grass: maybe(word(GRASSES)),
-    program: maybe(v.string('wrong-type:the path of a program file')),
-    facts: maybe(byId(v.boolean())),
-    turf: maybe(TurfSchema),
-  }),
-  v.transform(
-    ({ less, ...area }): Area => ({ ...area, less: ((less ?? []) as { shape: Shape }[]).map((part) => part.shape) }),
+  shaped(
+    {
+      less: maybe(v.array(shaped({ at: maybe(place) }, 'part'))),
+      setback: maybe(setback),
+      grass: maybe(word(GRASSES)),
+      program: maybe(v.string('wrong-type:the path of a program file')),
+      facts: maybe(byId(v.boolean())),
+      turf: maybe(TurfSchema),
+    },
+    'area',
   ),
+  v.transform(({ less, ...area }): Area => ({ ...area, less: (less ?? []) as Part[] })),
 );

@@ -1,135 +1,104 @@
 import * as v from 'valibot';
-import { crossingEdges, type Point, polygonArea } from '../base/geometry.ts';
-import { factorOf, type Metres, type SquareMetres } from '../base/units.ts';
-import { choosing, keysOf, map, maybe, positive, quantity, word } from './fields.ts';
-import { oneOf, standing } from './standing.ts';
+import type { Point } from '../base/geometry.ts';
+import { factorOf, type Metres } from '../base/units.ts';
+import { choosing, keysOf, map, maybe, quantity, whole } from './fields.ts';
+import { geographicKinds } from './shapes/geographic.ts';
+import type { Form, Kind, Shape } from './shapes/kind.ts';
+import { LONGEST, length, MOST_CORNERS } from './shapes/lengths.ts';
+import { seriesKinds } from './shapes/series.ts';
+import { simpleKinds } from './shapes/simple.ts';
+import { someOf, standing } from './standing.ts';
 
-/** A measured shape, in metres. */
-export type Shape =
-  | { readonly kind: 'rectangle'; readonly sides: readonly [Metres, Metres] }
-  | { readonly kind: 'circle'; readonly radius: Metres }
-  | { readonly kind: 'triangle'; readonly base: Metres; readonly height: Metres }
-  | { readonly kind: 'sides'; readonly sides: readonly [Metres, Metres, Metres] }
-  | { readonly kind: 'polygon'; readonly corners: readonly Point[] }
-  | { readonly kind: 'measured'; readonly area: SquareMetres };
+export type { GeoPolygon, Offsets, Shape } from './shapes/kind.ts';
 
-/** A shape with the parts taken off it. */
-export interface AreaShape {
+/** A shape with its stated error: the share by which each length may be off. */
+export interface Measured {
   readonly shape: Shape;
-  readonly less: readonly Shape[];
+  readonly error?: number;
 }
 
-/** No lawn is longer than this [m]. */
-const LONGEST = 10_000;
-const above0 = v.pipe(
-  positive('length'),
-  v.gtValue(0, 'out-of-range:a length above 0'),
+/** A part taken off an area; with a place where somebody measured that as well. */
+export interface Part extends Measured {
+  /** Where it begins, from where the area begins: its first corner, or its middle where it has no corners [m]. */
+  readonly at?: Point;
+}
+
+/** A strip that stays untreated along some edges of an area, or round some of its holes. */
+export interface Setback {
+  /** Edges and holes, counted from 1. */
+  readonly edges: readonly number[];
+  readonly holes: readonly number[];
+  readonly width: Metres;
+}
+
+/** A shape with the parts taken off it. */
+export interface AreaShape extends Measured {
+  readonly less: readonly Part[];
+  readonly setback?: Setback;
+}
+
+const kinds: Readonly<Record<string, Kind>> = { ...simpleKinds, ...seriesKinds, ...geographicKinds };
+
+const distance = v.pipe(
+  quantity('length'),
+  v.minValue(-LONGEST, 'out-of-range:a length of at most 10 km'),
   v.maxValue(LONGEST, 'out-of-range:a length of at most 10 km'),
 );
+/** The place of a part in its area. */
+export const place = v.strictTuple([distance, distance]);
 
-const bySides = v.pipe(
-  map({ sides: v.strictTuple([above0, above0, above0]) }),
-  v.rawTransform<{ readonly sides: [Metres, Metres, Metres] }, Shape>(({ dataset, addIssue, NEVER }) => {
-    const { sides } = dataset.value;
-    if (2 * Math.max(...sides) < sides[0] + sides[1] + sides[2]) return { kind: 'sides', sides };
-    addIssue({ message: 'area-triangle' });
-    return NEVER;
-  }),
+const one = v.pipe(
+  whole(1, MOST_CORNERS),
+  v.transform((number) => [number]),
+);
+const several = v.pipe(v.array(whole(1, MOST_CORNERS)), v.minLength(1, 'wrong-type:a list of at least one number'));
+const oneOrSeveral = choosing(
+  (input): v.GenericSchema<unknown, number[]> => (Array.isArray(input) ? several : one),
+  () => [one, several],
 );
 
-const byHeight = v.pipe(
-  map({ base: above0, height: above0 }),
-  v.transform((value): Shape => ({ kind: 'triangle', ...value })),
+export const setback = v.pipe(
+  map({ 'from-edge': maybe(oneOrSeveral), 'from-hole': maybe(oneOrSeveral), width: length }),
+  standing('missing-key:from-edge', someOf('from-edge', 'from-hole')),
+  v.transform(({ fromEdge = [], fromHole = [], width }): Setback => ({ edges: fromEdge, holes: fromHole, width })),
 );
 
-const triangle = choosing(
-  (input) => (input !== null && typeof input === 'object' && 'sides' in input ? bySides : byHeight),
-  () => [bySides, byHeight],
-);
+/** Keys beside a shape that are none themselves. */
+const BESIDE = ['in', 'error', 'point-error'];
 
-const circle = v.pipe(
-  map({ radius: maybe(above0), diameter: maybe(above0) }),
-  standing('missing-key:radius', oneOf('radius', 'diameter')),
-  v.transform(({ radius, diameter }): Shape => ({ kind: 'circle', radius: radius ?? (diameter as number) / 2 })),
-);
+/** What may stand beside a shape that belongs to its measuring. */
+interface Written {
+  readonly in?: string;
+  readonly pointError?: Metres;
+}
 
-const coordinate = v.pipe(
-  v.number('wrong-type:a number'),
-  v.minValue(-1e5, 'out-of-range:-100000 to 100000'),
-  v.maxValue(1e5, 'out-of-range:-100000 to 100000'),
-);
-
-const MOST_CORNERS = 1000;
-
-/** Whether no three corners span a triangle. The net area does not tell: the two halves of a bow tie cancel. */
-const onOneLine = ([first, ...others]: readonly Point[]): boolean =>
-  others.every((corner, i) => polygonArea([first ?? corner, corner, others[i + 1] ?? corner]) === 0);
-
-/** Corners in the unit that stands beside them under `in`. */
-const corners = v.pipe(
-  v.array(v.strictTuple([coordinate, coordinate])),
-  v.minLength(3, 'area-corners'),
-  v.maxLength(MOST_CORNERS, `out-of-range:at most ${MOST_CORNERS} corners`),
-  v.rawCheck<[number, number][]>(({ dataset, addIssue }) => {
-    if (!dataset.typed || dataset.value.length < 3 || dataset.value.length > MOST_CORNERS) return;
-    const crossing = crossingEdges(dataset.value);
-    if (onOneLine(dataset.value)) addIssue({ message: 'area-corners' });
-    else if (crossing) addIssue({ message: `area-crossing:${crossing.first}:${crossing.second}` });
-  }),
-);
-
-const inKey = { in: maybe(word(['ft', 'yd', 'm'])) };
-
-const kinds: Record<
-  string,
-  { readonly schema: v.GenericSchema<unknown, unknown>; readonly build: (value: never, unit: number) => Shape }
-> = {
-  rectangle: {
-    schema: v.strictTuple([above0, above0]),
-    build: (sides: [Metres, Metres]) => ({ kind: 'rectangle', sides }),
-  },
-  circle: { schema: circle, build: (shape: Shape) => shape },
-  triangle: { schema: triangle, build: (shape: Shape) => shape },
-  polygon: {
-    schema: corners,
-    build: (points: Point[], unit) => ({
-      kind: 'polygon',
-      corners: points.map(([x, y]): Point => [x * unit, y * unit]),
-    }),
-  },
-  measured: {
-    schema: v.pipe(
-      quantity('area'),
-      v.gtValue(0, 'out-of-range:an area above 0'),
-      v.maxValue(LONGEST ** 2, 'out-of-range:an area of at most 100 km²'),
-    ),
-    build: (area: SquareMetres) => ({ kind: 'measured', area }),
-  },
-};
-
-/** A shape with other keys beside it: a map with exactly one shape key. */
+/** A shape with other keys beside it: a map with exactly one shape key. @param name What it is called in a JSON Schema. */
 export function shaped<E extends v.ObjectEntries>(
   beside: E,
-): v.GenericSchema<unknown, { shape: Shape } & Record<string, unknown>> {
-  const withKind = (name: string) => {
-    const unit = name === 'polygon' ? { in: word(['ft', 'yd', 'm']) } : inKey;
-    return map({ ...beside, ...unit, [name]: (kinds[name] as (typeof kinds)[string]).schema });
-  };
+  name: string,
+): v.GenericSchema<unknown, Measured & Record<string, unknown>> {
+  const withForm = (name: string, form: Form) => map({ ...beside, ...form.beside, [name]: form.schema });
   const chosen = (input: unknown) => {
     const names = keysOf(input);
     const [name, second] = names.filter((key) => Object.hasOwn(kinds, key));
     if (name === undefined || second !== undefined) {
-      const other = names.filter((key) => !Object.hasOwn(beside, key) && key !== 'in');
+      const other = names.filter((key) => !Object.hasOwn(beside, key) && !BESIDE.includes(key));
       return v.custom<never>(() => false, `area-shape:${other.join(', ') || 'none'}:${Object.keys(kinds).join('|')}`);
     }
-    const { build } = kinds[name] as (typeof kinds)[string];
+    const { forms, pick, build } = kinds[name] as Kind;
+    const form = forms[pick?.((input as Record<string, unknown>)[name]) ?? 0] as Form;
     return v.pipe(
-      withKind(name),
+      withForm(name, form),
       v.transform((value) => {
-        const { in: unit, [name]: inner, ...rest } = value as Record<string, unknown>;
-        return { ...rest, shape: build(inner as never, factorOf((unit as string) ?? 'm')) };
+        const { in: unit = 'm', pointError, [name]: inner, ...rest } = value as Record<string, unknown> & Written;
+        const shape = build(inner as never, { unit: factorOf(unit), ...(pointError !== undefined && { pointError }) });
+        return { ...rest, shape };
       }),
     );
   };
-  return choosing(chosen, () => Object.keys(kinds).map(withKind));
+  return choosing(
+    chosen,
+    () => Object.entries(kinds).flatMap(([key, { forms }]) => forms.map((form) => withForm(key, form))),
+    name,
+  );
 }

@@ -6,6 +6,7 @@ import type { Product } from '../model/product.ts';
 import type { Program } from '../model/program.ts';
 import { SUBSTANCES, substancesIn } from '../model/substance.ts';
 import type { WeatherSeries } from '../model/weather.ts';
+import { withPolygons } from './geojson.ts';
 import { journalProblems, readJournal } from './journal.ts';
 import { readProducts } from './lawn.ts';
 import type { Lookup, Source } from './lookup.ts';
@@ -36,7 +37,7 @@ export interface Linked {
 }
 
 /**
- * Resolves what a lawn names: program, products, journal, weather.
+ * Resolves what a lawn names: outlines of areas, program, products, journal, weather.
  *
  * @param instead Names to take instead of the lawn's own, from the command.
  * @returns The linked lawn where nothing is wrong; the problems of every file.
@@ -46,8 +47,7 @@ export function link(
   lookup: Lookup,
   instead: Instead,
 ): { readonly value?: Linked; readonly problems: readonly Problem[] } {
-  const lawn = parsed.value;
-  if (!lawn) return { problems: parsed.problems };
+  if (!parsed.value) return { problems: parsed.problems };
   const problems: Problem[] = [...parsed.problems];
 
   /** Reads what `ref` names, keeping its problems. */
@@ -71,6 +71,7 @@ export function link(
     return result.value;
   };
 
+  const lawn: Lawn = { ...parsed.value, areas: withPolygons(parsed.value.areas, follow) };
   const places = new Map<Program, Parsed<Program>['place']>();
   const asProgram = ({ text, name }: Source) => {
     const parsed = readProgram(text, name, lookup);

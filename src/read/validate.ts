@@ -120,6 +120,14 @@ function toProblem(issue: v.BaseIssue<unknown>, place: YamlFile['place'], data: 
       return problem(code, { found: rest.slice(0, -1).join(':'), allowed: words(rest.at(-1)) }, here);
     case 'area-crossing':
       return problem(code, { first: Number(rest[0]), second: Number(rest[1]) }, here);
+    case 'area-crossing-at':
+      return problem(code, { first: Number(rest[0]), second: Number(rest[1]), where: rest[2] ?? '' }, here);
+    case 'geojson-type':
+      return problem(code, { found: rest[0] ?? '', expected: words(rest[1]).join(', ') }, here);
+    case 'geojson-several':
+      return problem(code, { found: `${(valueAt(data, path) as unknown[]).length}` }, here);
+    case 'geojson-hole':
+      return problem(code, { hole: Number(rest[0]) }, here);
     case 'trigger-direction':
     case 'trigger-frost':
     case 'trigger-after':

@@ -83,6 +83,33 @@ describe('asked at a terminal', () => {
     // 50 × 40 − 10 × 5 = 1,950, and 4,200 more.
     expect(stderr).toMatch(/1,950[\s\S]*6,150/);
   });
+  test('an area of many lengths is asked for one by one, and grows', async () => {
+    const cwd = folderWith();
+    const side = ['side: offsets every 10 ft', '12', 'x', '14', '13', '<', '9', '', ''];
+    const { code, stderr } = await typed(cwd, [...UNTIL_AREA, ...side, '', ...AFTER_AREA]);
+    expect(code).toBe(0);
+    expect(written(cwd).areas).toEqual({ side: { offsets: { every: 10, widths: [12, 14, 9] }, in: 'ft' } });
+    expect(stderr.match(/side: [\d,]+ sq ft/g)).toEqual(
+      [120, 260, 390, 260, 350, 350].map((sqft) => `side: ${sqft} sq ft`),
+    );
+  });
+  test('corners may cross on the way, and not in the end', async () => {
+    const cwd = folderWith();
+    const back = ['back: polygon in m', '0, 0', '2 2', '2, 0', '0, 2', '', '<', '<', '4, 0', '', ''];
+    expect((await typed(cwd, [...UNTIL_AREA, ...back, '', ...AFTER_AREA])).code).toBe(0);
+    const corners = [
+      [0, 0],
+      [2, 2],
+      [4, 0],
+    ];
+    expect(written(cwd).areas).toEqual({ back: { polygon: corners, in: 'm' } });
+  });
+  test('a name that is there already is refused before any length is asked for', async () => {
+    const cwd = folderWith();
+    const areas = ['a: 4200 sqft', '', 'a: radii in ft', 'b: radii in ft', '7', '8', '9', '10', '', ''];
+    expect((await typed(cwd, [...UNTIL_AREA, ...areas, '', ...AFTER_AREA])).code).toBe(0);
+    expect(written(cwd).areas).toMatchObject({ b: { radii: [7, 8, 9, 10] } });
+  });
   test('< among the areas takes the last one away', async () => {
     const cwd = folderWith();
     const areas = ['front: 20 sqft', '', 'bakc: 30 sqft', '<', 'back: 30 sqft', '', 'x: 1 sqft', '', '<', ''];

@@ -114,6 +114,38 @@ describe('an area', () => {
     ['bed: circle diameter 6 m', 'bed', { circle: { diameter: '6 m' } }],
     ['wedge: triangle 40 x 30 ft', 'wedge', { triangle: { base: '40 ft', height: '30 ft' } }],
     ['wedge: triangle sides 30, 40, 50 ft', 'wedge', { triangle: { sides: ['30 ft', '40 ft', '50 ft'] } }],
+    ['oval: ellipse 60 x 40 ft', 'oval', { ellipse: ['60 ft', '40 ft'] }],
+    ['wedge: trapezoid 50 x 70 x 30 ft', 'wedge', { trapezoid: { sides: ['50 ft', '70 ft'], height: '30 ft' } }],
+    [
+      'side: offsets every 10 widths 12, 14.5, 9 ft',
+      'side',
+      { offsets: { every: 10, widths: [12, 14.5, 9] }, in: 'ft' },
+    ],
+    ['side offsets every 3 m widths 4, 5 m', 'side', { offsets: { every: 3, widths: [4, 5] }, in: 'm' }],
+    ['island: radii 7.1, 8.9, 9.7, 10.9 ft', 'island', { radii: [7.1, 8.9, 9.7, 10.9], in: 'ft' }],
+    [
+      'back: polygon 0 0, 62 0, -3 48 ft',
+      'back',
+      {
+        polygon: [
+          [0, 0],
+          [62, 0],
+          [-3, 48],
+        ],
+        in: 'ft',
+      },
+    ],
+    [
+      'edge: points 38.4 -72.6, 38.4 -72.5998, 38.4002 -72.5998',
+      'edge',
+      {
+        points: [
+          [38.4, -72.6],
+          [38.4, -72.5998],
+          [38.4002, -72.5998],
+        ],
+      },
+    ],
     ['back: 4200 sqft', 'back', { measured: '4200 sqft' }],
     ['back: 4,200 sqft', 'back', { measured: '4200 sqft' }],
     ['back: measured 0.1 acre', 'back', { measured: '0.1 acre' }],
@@ -125,6 +157,11 @@ describe('an area', () => {
       'front',
       { rectangle: ['50 ft', '40 ft'], less: [{ circle: { radius: '6 ft' } }, { measured: '20 sqft' }] },
     ],
+    [
+      'front: rectangle 50 x 40 ft less circle radius 6 ft at 20, 15 ft',
+      'front',
+      { rectangle: ['50 ft', '40 ft'], less: [{ circle: { radius: '6 ft' }, at: ['20 ft', '15 ft'] }] },
+    ],
   ])('%s', (text, id, area) => expect(keys('area', text)).toEqual({ areas: { [id]: area } }));
 
   test.each([
@@ -135,6 +172,13 @@ describe('an area', () => {
     ['front: rectangle 50 x 40 lb', 'wrong-measure'],
     ['front: triangle sides 1, 2, 9 ft', 'area-triangle'],
     ['front: 4200 ft', 'wrong-measure'],
+    ['front: ellipse 50 ft', 'wrong-type'],
+    ['front: trapezoid 50 x 70 ft', 'wrong-type'],
+    ['front: offsets every 10 ft', 'missing-key'],
+    ['front: radii 7, 8, 9, 10', 'missing-key'],
+    ['front: radii 7, 8, x, 10 ft', 'wrong-type'],
+    ['front: polygon 0 0, 2 2, 2 0, 0 2 ft', 'area-crossing'],
+    ['front: points 52 5, 52.001 5.001, 52 5.001, 52.001 5', 'area-crossing-at'],
     ['front: 20 sqft less 30 sqft', 'area-empty'],
     ['front:', 'area-shape'],
     ['前: 4200 sqft', 'new-not-answer'],

@@ -24,6 +24,8 @@ const readers: Readonly<Record<string, (text: string) => readonly { readonly cod
         name: path.join(folder, 'lawn.yaml'),
         text: lawnText(`products: [products.yaml]\n${text}`)
           .replace('program.yaml', 'tall-fescue-transition.yaml')
+          // The guide's own place, where its coordinates lie.
+          .replace('latitude: 39, longitude: -84', 'latitude: 38.4, longitude: -72.6')
           .replace('weather: { files: [weather.csv] }\n', ''),
       },
       lookup,

@@ -58,12 +58,61 @@ const examples: readonly Example[] = [
     shape: '{ polygon: [[0, 0], [125, 0], [0, 75]], in: ft }',
     sqft: 4687.5,
   },
+  // read: grounds-mag.com. Printed 1920 by 0.8 L W, "within 5 %"; exact ellipse 1884.96.
+  { name: 'oval 60 × 40 ft (Grounds)', shape: '{ ellipse: [60 ft, 40 ft] }', sqft: 600 * Math.PI },
+  // read: the offset method, step times the sum of the offsets; trapezoids with ends of no width give the same, Simpson's
+  // rule would give 493.33. The widths are made up.
+  { name: 'offsets every 10 ft', shape: '{ offsets: { every: 10, widths: [12, 14, 13, 9] }, in: ft }', sqft: 480 },
+  // derived: the rectangle 50 × 30 ft by widths (Virginia).
+  {
+    name: 'offsets of 50 × 30 ft',
+    shape: '{ offsets: { every: 10, widths: [30, 30, 30, 30], ends: [30, 30], in: ft } }',
+    sqft: 1500,
+  },
+  // read: installer's sheet "How to measure a putting green" (abcdocz.com, document 187946), sixteen radii from the middle:
+  // 157.8 / 16 = 9.86 ft. Printed 305.27, with the rounded radius and π = 3.14; exact 305.58.
+  {
+    name: 'sixteen radii round a point',
+    shape: '{ radii: [7.1, 8.9, 9.7, 10.9, 12.4, 11.7, 11.8, 9.9, 6.8, 8.2, 9.7, 10.4, 12.0, 11.4, 8.9, 8.0], in: ft }',
+    sqft: Math.PI * (157.8 / 16) ** 2,
+  },
+  // read: Western Australia's vocational training, "Calculating area" (westone.wa.gov.au, fn27): mean radius 15 m, printed
+  // 706.5 m² with π = 3.14; exact 706.86. The radii are made up to have that mean.
+  {
+    name: 'radii of 15 m in the mean',
+    shape: '{ radii: [14, 16, 15, 13, 17, 15], in: m }',
+    sqft: (225 * Math.PI) / SQFT,
+  },
+  // derived: two rectangles side by side are a trapezoid of no slope; read: 4800 (Wyoming).
+  {
+    name: 'trapezoid of 80 × 60 ft',
+    shape: '{ trapezoid: { sides: [80 ft, 80 ft], height: 60 ft } }',
+    sqft: 4800,
+  },
+  // derived: half the sum of the sides times the height.
+  {
+    name: 'trapezoid 50, 70, 30 ft',
+    shape: '{ trapezoid: { sides: [50 ft, 70 ft], height: 30 ft } }',
+    sqft: 1800,
+  },
 ];
 
 describe('areaOf', () => {
   test.each(examples)('$name is $sqft ft²', ({ shape, sqft }) => {
     expect((areaOf(parse(shape)).value ?? Number.NaN) / SQFT).toBeCloseTo(sqft, 6);
   });
+});
+
+describe('a rule of thumb agrees with the exact shape within 5 %, as its source says', () => {
+  // read: grounds-mag.com, "Calculate areas".
+  test.each([
+    ['0.8 D² of 50 ft, 2000', 2000, { circle: { diameter: '50 ft' } }],
+    ['0.8 L W of 60 × 40 ft, 1920', 1920, { ellipse: ['60 ft', '40 ft'] }],
+  ])('%s', (_, sqft, shape) => {
+    expect(Math.abs(((areaOf(shape).value ?? Number.NaN) / SQFT - sqft) / sqft)).toBeLessThan(0.05);
+  });
+  test('and can be taken as it is printed, as an area that was measured', () =>
+    expect((areaOf({ measured: '1920 sqft' }).value ?? Number.NaN) / SQFT).toBeCloseTo(1920, 6));
 });
 
 describe('plan', () => {

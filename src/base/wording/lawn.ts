@@ -18,6 +18,40 @@ export const lawn = {
     (a: { first: number; second: number }) =>
       `Edges ${a.first} and ${a.second} of the polygon cross. Go around the area once, corner by corner.`,
   ),
+  'area-crossing-at': error(
+    (a: { first: number; second: number; where: string }) =>
+      `Edges ${a.first} and ${a.second} cross at about ${a.where} (latitude, longitude). Take out the points that lead there twice.`,
+  ),
+  'geojson-type': error(
+    (a: Expected) => `GeoJSON of type ${a.found} is no area; expected ${a.expected}. Save the outline as a polygon.`,
+  ),
+  'geojson-several': error(
+    (a: Found) => `An area is one polygon; this list holds ${a.found}. Save each area in a file of its own.`,
+  ),
+  'geojson-hole': error(
+    (a: { hole: number }) =>
+      `Hole ${a.hole} of the polygon reaches outside of it or into another hole. Draw holes inside the outline, apart from each other.`,
+  ),
+  'area-part': warning(
+    (a: { part: number; what: string }) =>
+      `Part ${a.part} that is taken off ${a.what}; all of it is taken off nevertheless. Check where it lies ("at").`,
+  ),
+  'area-far': warning(
+    (a: { where: string; hint: string }) =>
+      `This area lies at ${a.where} (latitude, longitude), far from its lawn.${a.hint} Check the order: "points" are latitude, longitude, GeoJSON is longitude, latitude.`,
+  ),
+  'area-setback-edge': error(
+    (a: Expected) =>
+      `The setback names ${a.found}; expected ${a.expected}. The drawing of "soilclock areas" numbers them.`,
+  ),
+  'area-setback-form': error(
+    (a: Found) =>
+      `A setback needs the form of the area, and this one is known by ${a.found} alone. Measure it as a shape.`,
+  ),
+  'area-setback-splits': error(
+    (a: Found) =>
+      `The setback leaves ${a.found} that do not hang together. Measure each as an area of its own, with its own setback.`,
+  ),
   'area-corners': error(
     (a: Found) => `A polygon needs at least three corners that are not on one line; found ${a.found}.`,
   ),

@@ -4,7 +4,8 @@ import { type AnswerPlace, examplesOf, type Question } from './question.ts';
 import { idOf } from './words.ts';
 
 const EXAMPLE = 'front: rectangle 50 x 40 ft';
-const SHAPES = `rectangle 50 x 40 ft, circle radius 30 ft (or diameter), triangle 40 x 30 ft (base, height), triangle sides 30, 40, 50 ft, or an area you know: 4200 sqft`;
+const SHAPES = `rectangle 50 x 40 ft, circle radius 30 ft (or diameter), ellipse 60 x 40 ft, triangle 40 x 30 ft (base, height), triangle sides 30, 40, 50 ft, trapezoid 50 x 70 x 30 ft (two parallel sides, height), or an area you know: 4200 sqft`;
+const SERIES = `Of many lengths: offsets every 10 widths 12, 14, 13 ft (across a line), radii 7.1, 8.9, 9.7, 10.9 ft (from one point, evenly turned), polygon 0 0, 62 0, 62 48, 0 40 ft (corners), points 38.4 -72.6, 38.4 -72.5, 38.5 -72.5 (latitude, longitude)`;
 
 /** Units by the marks that stand behind a number, and numbers by thousands. */
 const tidied = (text: string): string =>
@@ -20,6 +21,16 @@ function lengths(text: string): string[] {
     .filter((part) => part !== '');
   const unit = parts.at(-1)?.replace(/^[\d.\s]+/, '') ?? '';
   return parts.map((part) => (/^[\d.]+$/.test(part) ? `${part} ${unit}`.trim() : part));
+}
+
+/** Numbers between commas, several between two of them where they belong together, and the unit behind the last. */
+function series(text: string): { readonly numbers: readonly (readonly number[])[]; readonly in?: string } {
+  const [, listed = '', unit = ''] = /^(.*?)\s*([a-z]*)$/is.exec(tidied(text)) ?? [];
+  const numbers = listed
+    .split(/[,;]/)
+    .map((group) => group.split(/\s+/).filter((one) => one !== ''))
+    .filter((group) => group.length > 0);
+  return { numbers: numbers.map((group) => group.map(Number)), ...(unit !== '' && { in: unit }) };
 }
 
 /** A shape in words as a lawn file writes it; what is no shape comes back as such, for the schema to refuse. */
@@ -42,6 +53,28 @@ function shapeOf(text: string): WrittenShape {
       const [base = '', height = ''] = lengths(rest);
       return { triangle: { base, height } };
     }
+    case 'ellipse':
+    case 'oval':
+      return { ellipse: lengths(rest) };
+    case 'trapezoid': {
+      const [one = '', other = '', ...height] = lengths(rest);
+      return { trapezoid: { sides: [one, other], height: height.join(' x ') } };
+    }
+    case 'offsets': {
+      const [, every = '', widths = ''] = /^every\s+([\d.]+)\s*\S*?\s+widths\b(.*)$/is.exec(rest) ?? [];
+      const { numbers, ...unit } = series(widths);
+      return { offsets: { every: Number(every), widths: numbers.flat() }, ...unit };
+    }
+    case 'radii': {
+      const { numbers, ...unit } = series(rest);
+      return { radii: numbers.flat(), ...unit };
+    }
+    case 'polygon': {
+      const { numbers, ...unit } = series(rest);
+      return { polygon: numbers, ...unit };
+    }
+    case 'points':
+      return { points: series(rest).numbers };
     case 'measured':
       return { measured: thousands(rest) };
     default:
@@ -52,11 +85,19 @@ function shapeOf(text: string): WrittenShape {
 /** A number without the commas between its thousands. */
 const thousands = (text: string): string => text.replace(/(\d),(?=\d{3}(?!\d))/g, '$1');
 
+/** A part taken off, with its place where that is said: `circle radius 6 ft at 20, 15 ft`. */
+function partOf(text: string): WrittenShape {
+  const [shape = '', at] = text.split(/\s+at\s+/i);
+  return { ...shapeOf(shape), ...(at !== undefined && { at: lengths(at) }) };
+}
+
 /** The parts of `front: rectangle 50 x 40 ft less circle radius 6 ft`; the name may be missing. */
 function partsOf(text: string): { readonly name: string; readonly shape: string; readonly less: readonly string[] } {
   const named =
     /^(?<name>.*):(?<shape>[^:]*)$/s.exec(text) ??
-    /^(?<name>.*?)\s*\b(?<shape>(?:rectangle|square|circle|triangle|measured)\b.*)$/is.exec(text) ??
+    /^(?<name>.*?)\s*\b(?<shape>(?:rectangle|square|circle|ellipse|oval|triangle|trapezoid|offsets|radii|polygon|points|measured)\b.*)$/is.exec(
+      text,
+    ) ??
     /^(?<name>\D*?)\s*(?<shape>\d.*)$/s.exec(text);
   const { name = '', shape = text } = named?.groups ?? {};
   const [whole = '', ...less] = shape.split(/\s+(?:less|minus)\s+/i);
@@ -72,7 +113,7 @@ export const area: Question = {
   id: 'area',
   flags: ['--area <name: shape>'],
   prompt: 'Area',
-  help: `A part of the lawn by its name and shape: ${SHAPES}. What is not grass in it can be taken off: ${EXAMPLE} less circle radius 6 ft. Corners one by one (polygon) can be typed into the file later.`,
+  help: `A part of the lawn by its name and shape: ${SHAPES}. What is not grass in it can be taken off: ${EXAMPLE} less circle radius 6 ft. ${SERIES}.`,
   examples: [EXAMPLE],
   many: true,
   default: () => null,
@@ -82,7 +123,7 @@ export const area: Question = {
     if (id === '')
       return [problem('new-not-answer', { found: name, expected: 'a name with a letter a to z or a digit' }, place)];
     if (Object.hasOwn(draft.areas ?? {}, id)) return [problem('new-area-twice', { id }, place)];
-    return withArea(draft, id, { ...shapeOf(shape), ...(less.length > 0 && { less: less.map(shapeOf) }) });
+    return withArea(draft, id, { ...shapeOf(shape), ...(less.length > 0 && { less: less.map(partOf) }) });
   },
 };
 
@@ -91,7 +132,7 @@ export const less: Question = {
   id: 'less',
   flags: area.flags,
   prompt: 'Take off',
-  help: `A part that is not grass, by its shape: ${SHAPES}. Enter alone: nothing more.`,
+  help: `A part that is not grass, by its shape: ${SHAPES}. Where it lies may follow: at 20, 15 ft (its first corner or its middle, from the first corner of the area). Enter alone: nothing more.`,
   examples: ['circle radius 6 ft'],
   many: true,
   default: () => null,
@@ -100,6 +141,6 @@ export const less: Question = {
     if (!last) return [problem('new-missing', { asked: area.prompt, example: examplesOf(area) }, place)];
     const [id, before] = last;
     const taken = (before.less as readonly WrittenShape[] | undefined) ?? [];
-    return withArea(draft, id, { ...before, less: [...taken, shapeOf(text.replace(/^(less|minus)\s+/i, ''))] });
+    return withArea(draft, id, { ...before, less: [...taken, partOf(text.replace(/^(less|minus)\s+/i, ''))] });
   },
 };

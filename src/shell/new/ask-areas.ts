@@ -3,8 +3,10 @@ import { displayOf } from '../../base/display.ts';
 import { AreaSchema } from '../../model/area.ts';
 import type { Draft } from '../../model/draft.ts';
 import { less } from '../../read/answers/area.ts';
-import type { Question, World } from '../../read/answers/question.ts';
-import { type Asking, askOne, BACK, type Outcome, say } from './ask-one.ts';
+import { isProblems, type Question, type World } from '../../read/answers/question.ts';
+import { type Series, seriesIn } from '../../read/answers/series.ts';
+import { type Asking, askOne, BACK, type Outcome, type Put, say } from './ask-one.ts';
+import { askSeries } from './ask-series.ts';
 
 /** Asks for areas, one after the other, each with what is taken off it, and shows what they come to. */
 export async function askAreas(question: Question, before: Draft, asking: Asking): Promise<Outcome> {
@@ -12,7 +14,7 @@ export async function askAreas(question: Question, before: Draft, asking: Asking
   for (;;) {
     const draft = drafts.at(-1) as Draft;
     const first = drafts.length === 1;
-    const outcome = await askOne(question, draft, asking, {
+    const outcome = await askArea(question, draft, asking, {
       prompt: first ? 'Area 1, its name and shape' : `Area ${drafts.length}`,
       ...(!first && { empty: 'no more' }),
     });
@@ -26,6 +28,23 @@ export async function askAreas(question: Question, before: Draft, asking: Asking
     const whole = await askLess(outcome, asking);
     if (whole === null) return null;
     if (whole !== BACK) drafts.push(whole);
+  }
+}
+
+/** Asks for one area; for one of many numbers that names none of them, number by number. */
+async function askArea(question: Question, draft: Draft, asking: Asking, put: Put): Promise<Outcome> {
+  for (;;) {
+    const found: { series: Series | null } = { series: null };
+    const parse: Question['parse'] = (text, ...rest) => {
+      found.series = seriesIn(text);
+      const parsed = question.parse(text, ...rest);
+      // Its numbers are still to come, so only its name can be wrong.
+      return found.series === null || isProblems(parsed) ? parsed : {};
+    };
+    const outcome = await askOne({ ...question, parse }, draft, asking, put);
+    if (found.series === null || outcome === null || outcome === BACK || outcome === draft) return outcome;
+    const whole = await askSeries(found.series, draft, asking, (grown) => soFar(grown, asking.world));
+    if (whole !== BACK) return whole;
   }
 }
 

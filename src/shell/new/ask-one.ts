@@ -27,7 +27,7 @@ export function say({ io }: Pick<Asking, 'io'>, text: string): void {
 }
 
 /** How a question is put: its words, and what an empty answer means where that is no answer to it. */
-interface Put {
+export interface Put {
   readonly prompt: string;
   readonly empty?: string;
 }

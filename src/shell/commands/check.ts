@@ -1,0 +1,19 @@
+import type { Command } from 'commander';
+import { json, type Run, strict } from './common.ts';
+
+export function addCheck(program: Command, { io, ended }: Run): void {
+  program
+    .command('check')
+    .description(
+      'check files: programs at places of their climate, lawns with all they name, products, journals, weather',
+    )
+    .argument('<files...>', 'the files to check')
+    .option('--as-of <day>', 'check as of this day instead of today (YYYY-MM-DD)')
+    .option(...json)
+    .option(...strict)
+    .addHelpText('after', '\nExample:\n  soilclock check lawn.yaml programs/tall-fescue-transition.yaml')
+    .action(async (files: string[], options) => {
+      const { checkCommand } = await import('../check-command.ts');
+      ended(checkCommand(files, options, io));
+    });
+}

@@ -1,0 +1,27 @@
+import { type Command, Option } from 'commander';
+import { aLawn, collect, given, json, type Run, strict } from './common.ts';
+
+export function addPlan(program: Command, { io, ended }: Run): void {
+  program
+    .command('plan')
+    .description('plan a lawn: what now, the season, its calendar feed; with STEP, the whole why of one step')
+    .argument(...aLawn)
+    .argument('[step]', 'the id of one step')
+    .option('--as-of <day>', 'plan as of this day instead of today (YYYY-MM-DD)')
+    .option('--weather <file>', "a weather file instead of the lawn's own; may be repeated", collect)
+    .option('--program <file>', "a program file instead of the lawn's own")
+    .option('--out <folder>', 'where the feed goes (default: out/site)')
+    .addOption(new Option('--detail <how>', 'how much the feed carries').choices(['quiet', 'normal']).default('normal'))
+    .option('--compare <plan.json>', 'say what moved since an earlier "plan --json"')
+    .option('--dry-run', 'write nothing')
+    .option(...json)
+    .option(...strict)
+    .addHelpText(
+      'after',
+      '\nExample:\n  soilclock plan lawn.yaml --as-of 2027-04-02\n  soilclock plan lawn.yaml summer-annual-barrier',
+    )
+    .action(async (lawn: string | undefined, step: string | undefined, options) => {
+      const { planCommand } = await import('../plan-command.ts');
+      ended(planCommand(given(lawn, step), options, io));
+    });
+}
