@@ -1,27 +1,27 @@
 import type { KilogramsPerSquareMetre } from '../base/units.ts';
 import type { Rate } from '../model/fields.ts';
-import { isPesticide, type Nutrient, type Product, packagesOf } from '../model/product.ts';
-import type { Apply, ApplyOf, Program } from '../model/program.ts';
+import type { Nutrient } from '../model/nutrient.ts';
+import { isPesticide, type Product, packagesOf } from '../model/product.ts';
+import type { Apply, ApplyOf } from '../model/program.ts';
+import { type Choice, type Chosen, chooseProduct } from './choose-product.ts';
 
 /** The product that a step puts down and how much of it on each square metre; what is missing otherwise. */
-export type Dose =
+export type Dose = (
   | { readonly product: Product; readonly rate: Rate }
   | {
       readonly product: Product | null;
       readonly rate: null;
       readonly missing: 'label' | 'product' | 'bag-rate' | 'density';
-    };
+    }
+) & {
+  /** Why this product, where the step names a nutrient and the lawn has products that bring it. */
+  readonly chosen?: Pick<Chosen, 'over' | 'by'>;
+};
 
 /** Grams of nutrient on each square metre. */
 export type Nutrients = Readonly<Record<Nutrient, number>>;
 
 export const NO_NUTRIENTS: Nutrients = { N: 0, P2O5: 0, K2O: 0 };
-
-interface Choice {
-  readonly products: ReadonlyMap<string, Product>;
-  readonly shelf: ReadonlySet<string>;
-  readonly nitrogen: Program['nitrogen'];
-}
 
 /**
  * The dose of a step, from the lawn's own products.
@@ -75,39 +75,12 @@ function pesticideDose(apply: ApplyOf<'pesticide'>, { products, shelf }: Choice)
   return product ? labelDose(product) : { product: null, rate: null, missing: 'label' };
 }
 
-/**
- * The product that brings the wanted nutrient: the leading one exactly, by the guaranteed analysis.
- * Preferred are products with little nitrogen where none was asked for, with the asked slow share, inside the cap of quick
- * nitrogen, on the shelf, with little phosphate that nobody asked for; then the order of the products files.
- */
-function nutrientDose(apply: ApplyOf<'nutrient'>, { products, shelf, nitrogen }: Choice): Dose {
-  const lead = (['N', 'P2O5', 'K2O'] as const).find((nutrient) => apply.rates[nutrient] !== undefined);
-  if (!lead) return { product: null, rate: null, missing: 'product' };
-  const wanted = apply.rates[lead] as KilogramsPerSquareMetre;
-  const candidates = [...products.values()].filter(
-    (product) => !isPesticide(product) && (product.analysis?.[lead] ?? 0) > 0,
-  );
-  const score = (product: Product): number[] => {
-    const slow = product.slowShare ?? 0;
-    const perLead = 1 / (product.analysis?.[lead] ?? 1);
-    const quick = wanted * perLead * (product.analysis?.N ?? 0) * (1 - slow);
-    const unasked = (nutrient: 'N' | 'P2O5') =>
-      apply.rates[nutrient] === undefined ? (product.analysis?.[nutrient] ?? 0) * perLead : 0;
-    return [
-      unasked('N'),
-      slow >= (apply.prefer?.slowShare ?? 0) - 1e-9 ? 0 : 1,
-      quick <= (nitrogen?.single?.quick ?? Number.POSITIVE_INFINITY) + 1e-12 ? 0 : 1,
-      shelf.has(product.id) ? 0 : 1,
-      unasked('P2O5'),
-    ];
-  };
-  const scored = candidates.map((product) => ({ product, score: score(product) }));
-  scored.sort(
-    (a, b) => a.score.map((value, i) => value - (b.score[i] as number)).find((difference) => difference !== 0) ?? 0,
-  );
-  const product = scored[0]?.product;
-  if (!product) return { product: null, rate: null, missing: 'product' };
-  return dissolved(product, wanted / (product.analysis?.[lead] as number));
+/** The product that brings the wanted nutrient: the leading one exactly, by the guaranteed analysis. */
+function nutrientDose(apply: ApplyOf<'nutrient'>, choice: Choice): Dose {
+  const chosen = chooseProduct(apply, choice);
+  if (!chosen) return { product: null, rate: null, missing: 'product' };
+  const { product, kgPerM2, over, by } = chosen;
+  return { ...dissolved(product, kgPerM2), chosen: { over, by } };
 }
 
 /** A rate by weight, by volume where the product is a liquid that is measured so. */
@@ -127,9 +100,3 @@ export function nutrientsOf({ product, rate }: Dose): Nutrients {
 
 /** Quick nitrogen that a rate brings [g/m²]; an unknown slow share counts as none. */
 export const quickNitrogen = (dose: Dose): number => nutrientsOf(dose).N * (1 - (dose.product?.slowShare ?? 0));
-
-/** P2O5 to P, K2O to K, by the atomic masses of IUPAC 2021: P 30.974, K 39.098, O 15.999. */
-export const ELEMENT_SHARE = {
-  P2O5: (2 * 30.974) / (2 * 30.974 + 5 * 15.999),
-  K2O: (2 * 39.098) / (2 * 39.098 + 15.999),
-} as const;

@@ -13,6 +13,7 @@ import {
 
 /** Prints quantities and days the way one reader wants them. Every function takes SI. */
 export interface Display {
+  readonly system: UnitSystem;
   temperature(value: Celsius): string;
   /** A depth in the soil, as a person measures it. */
   soilDepth(value: Metres): string;
@@ -24,6 +25,8 @@ export interface Display {
   volume(value: CubicMetres, rounding?: Rounding): string;
   massRate(value: KilogramsPerSquareMetre): string;
   volumeRate(value: CubicMetresPerSquareMetre): string;
+  /** An active on an area, as labels print it. */
+  activeRate(value: KilogramsPerSquareMetre): string;
   /** What a sprayer puts down, as it is adjusted and as labels ask for it. */
   sprayRate(value: CubicMetresPerSquareMetre): string;
   speed(value: MetresPerSecond): string;
@@ -45,8 +48,9 @@ export function significant(value: number, digits: number, rounding: Rounding = 
   if (value === 0) return '0';
   const decimals = Math.min(12, Math.max(0, digits - 1 - Math.floor(Math.log10(Math.abs(value)))));
   const unit = 10 ** -decimals;
-  // A hair is added so that 5.7 held as 5.699999999 stays 5.7.
-  const shown = rounding === 'down' ? Math.floor(value / unit + 1e-9) * unit : value;
+  // A hair is added so that 5.7 held as 5.699999999 stays 5.7, and 1.25 is rounded alike from whichever unit it came.
+  const steps = value / unit + Math.sign(value) * 1e-9;
+  const shown = (rounding === 'down' ? Math.floor(steps) : Math.round(steps)) * unit;
   return String(Number(shown.toFixed(decimals)));
 }
 
@@ -57,7 +61,7 @@ const us = {
   soilDepth: (m: Metres) => `${Math.round((2 * m) / factorOf('in')) / 2} in`,
   depth: (m: Metres) => `${significant(m / factorOf('in'), 2)} in`,
   distance: (m: Metres) => `${significant(m / factorOf('ft'), 3)} ft`,
-  area: (m2: SquareMetres) => `${Math.round(m2 / factorOf('sqft')).toLocaleString('en-US')} sq ft`,
+  area: (m2: SquareMetres) => `${Math.round(m2 / factorOf('sqft') + 1e-9).toLocaleString('en-US')} sq ft`,
   mass: (kg: Kilograms, rounding?: Rounding) =>
     kg / factorOf('lb') >= 1
       ? `${significant(kg / factorOf('lb'), 3, rounding)} lb`
@@ -69,6 +73,8 @@ const us = {
   massRate: (rate: KilogramsPerSquareMetre) => `${significant((rate * SQFT_1000) / factorOf('lb'), 2)} lb/1000 sq ft`,
   volumeRate: (rate: CubicMetresPerSquareMetre) =>
     `${significant((rate * SQFT_1000) / factorOf('floz'), 2)} fl oz/1000 sq ft`,
+  activeRate: (rate: KilogramsPerSquareMetre) =>
+    `${significant((rate * factorOf('acre')) / factorOf('lb'), 3)} lb/acre`,
   sprayRate: (rate: CubicMetresPerSquareMetre) =>
     `${significant((rate * SQFT_1000) / factorOf('gal'), 3)} gal/1000 sq ft (${significant((rate * factorOf('acre')) / factorOf('gal'), 3)} gal/acre)`,
   speed: (mps: MetresPerSecond) => `${significant(mps / factorOf('mph'), 2)} mph`,
@@ -86,6 +92,7 @@ const metric: typeof us = {
     m3 >= 0.001 ? `${significant(m3 * 1000, 3, rounding)} L` : `${significant(m3 * 1e6, 2, rounding)} mL`,
   massRate: (rate) => `${significant(rate * 1000, 2)} g/m²`,
   volumeRate: (rate) => `${significant(rate * 1e6, 2)} mL/m²`,
+  activeRate: (rate) => `${significant(rate * 10_000, 3)} kg/ha`,
   sprayRate: (rate) => `${significant(rate * 1e5, 3)} L/100 m² (${significant(rate * 1e7, 3)} L/ha)`,
   speed: (mps) => `${significant(mps * 3.6, 2)} km/h`,
   heat: (celsiusDays) => `${Math.round(celsiusDays)} °C·d`,
@@ -106,6 +113,7 @@ export function displayOf(system: UnitSystem, language: string): Display {
     };
   };
   return {
+    system,
     ...(system === 'us' ? us : metric),
     day: format({ weekday: 'short', month: 'short', day: 'numeric' }),
     shortDay: format({ month: 'short', day: 'numeric' }),

@@ -1,5 +1,5 @@
 import type { RecordEntry } from '../model/record.ts';
-import { type MeasureName, shownFigure } from './record-units.ts';
+import { activeInWords, type MeasureName, shownFigure } from './record-units.ts';
 import { recordWords as words } from './record-words-en.ts';
 
 /** A column: its title, its share of the width, and the lines of its cell, the first one plain and the others small. */
@@ -65,7 +65,7 @@ export function columnsOf(units: 'us' | 'metric') {
 function productLines(entry: RecordEntry): (string | null)[] {
   const { product, productName, productFrom, registration, actives, pesticide, stepName, step, work } = entry;
   const known = productName ?? (product === null ? null : `${product} (${words.unknownProduct})`);
-  const actually = actives.map(({ name, share }) => `${name} ${Number((100 * share).toPrecision(6))} %`).join(', ');
+  const actually = actives.map(activeInWords).join(', ');
   return [
     known ?? stepName ?? step ?? work,
     productFrom === 'plan' ? words.byPlan : null,

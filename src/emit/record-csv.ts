@@ -1,7 +1,7 @@
 import Papa from 'papaparse';
 import { cleaned } from '../base/text.ts';
 import type { ApplicatorRecord, RecordEntry } from '../model/record.ts';
-import { figureFor, MEASURES, type MeasureName, unitFor } from './record-units.ts';
+import { activeInWords, figureFor, MEASURES, type MeasureName, unitFor } from './record-units.ts';
 
 type Cell = string | number | null;
 
@@ -75,7 +75,7 @@ function columnsOf({ lawn, lawnName, customer, address, units }: ApplicatorRecor
     column('product_from', ({ productFrom }) => productFrom),
     column('product_name', ({ productName }) => productName),
     column('registration', ({ registration }) => registration),
-    column('actives', ({ actives }) => actives.map(({ name, share }) => `${name} ${percent(share)}`).join('; ')),
+    column('actives', ({ actives }) => actives.map(activeInWords).join('; ')),
     column('pesticide', ({ pesticide }) => (pesticide === null ? null : pesticide ? 'yes' : 'no')),
     column('target', ({ target }) => target),
     ...(['loadedMass', 'loadedVolume', 'usedMass', 'usedVolume', 'leftMass', 'leftVolume'] as const).flatMap(figure),
@@ -99,5 +99,3 @@ function columnsOf({ lawn, lawnName, customer, address, units }: ApplicatorRecor
 
 /** Without the last digits of binary arithmetic: 700 g are 0.7 kg. */
 const inFull = (value: number | null): number | null => (value === null ? null : Number(value.toPrecision(12)));
-
-const percent = (share: number): string => `${Number((100 * share).toPrecision(6))} %`;

@@ -100,3 +100,7 @@ export function shownFigure(entry: RecordEntry, name: MeasureName, units: Units)
   const value = figureFor(entry, name, units);
   return value === null ? null : `${significant(value, 4)} ${unitFor(name, units).shown}`;
 }
+
+/** An active with its content as the label has it: "prodiamine 0.38 %", "prodiamine 479 g/L". */
+export const activeInWords = ({ name, share, gPerL }: RecordEntry['actives'][number]): string =>
+  share === null ? `${name} ${significant(gPerL ?? 0, 3)} g/L` : `${name} ${Number((100 * share).toPrecision(6))} %`;

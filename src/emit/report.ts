@@ -1,6 +1,7 @@
 import { parseDay } from '../base/day.ts';
 import { type Display, displayOf } from '../base/display.ts';
 import { cleaned } from '../base/text.ts';
+import { limitInWords } from '../model/limit.ts';
 import type { Application, Season } from '../model/season.ts';
 import { type Column, table, wrapped } from './table.ts';
 
@@ -47,7 +48,7 @@ export function planReport(season: Season, width: number): string {
       ),
     ),
     ...section('To buy', wrap(season.shopping.map((purchase) => purchaseLine(purchase, season, display)))),
-    ...section('Nitrogen of the season', wrap(limitLines(season, display))),
+    ...section('Limits of the season', wrap(limitLines(season, display))),
   ];
   return cleaned(`${lines.join('\n')}\n`);
 }
@@ -87,35 +88,46 @@ const inAll = (kg: number | null, litres: number | null, display: Display): stri
   return litres === null ? '' : display.volume(litres / 1000);
 };
 
-function purchaseLine(
-  { name, needKg, needL, shelfKg, shelfL, packages, buyBy, cost }: Season['shopping'][number],
-  season: Season,
-  display: Display,
-): string {
+function purchaseLine(purchase: Season['shopping'][number], season: Season, display: Display): string {
+  const { name, needKg, needL, shelfKg, shelfL, packages, buyBy, cost, left, keeps } = purchase;
   const shelf =
     (shelfKg ?? shelfL ?? 0) === 0 ? 'none on the shelf' : `on the shelf ${inAll(shelfKg, shelfL, display)}`;
   const need = `${name}: need ${inAll(needKg, needL, display)}, ${shelf}`;
+  const rest = left === null ? '' : `; ${left} will be left, which ${keeps?.how}`;
   if (packages.length === 0)
     return buyBy === null
-      ? `${need}; enough`
+      ? `${need}; enough${rest}`
       : `${need}; buy by ${dayText(buyBy, display)} (its products entry names no package)`;
   const bags = packages.map(({ size, count }) => `${count} × ${size}`).join(' + ');
   const { language, currency } = season.display;
   const price =
     cost === null ? '' : `, ${new Intl.NumberFormat(language, { style: 'currency', currency }).format(cost)}`;
-  return `${need}; buy ${bags} by ${dayText(buyBy, display)}${price}`;
+  return `${need}; buy ${bags} by ${dayText(buyBy, display)}${price}${rest}`;
 }
+
+/** What is limited, as people say it; actives and products go by their own names. */
+const LIMITED: Readonly<Record<string, string>> = {
+  N: 'nitrogen',
+  'quick-N': 'quick nitrogen',
+  P2O5: 'phosphate',
+  K2O: 'potash',
+  lime: 'lime',
+};
 
 /** One line for each limit, over the areas that share its figures. */
 function limitLines({ limits }: Season, display: Display): string[] {
   const lines = new Map<string, string[]>();
-  for (const { area, plannedGPerM2, doneGPerM2, limitGPerM2, ok, name } of limits) {
-    const rate = (grams: number) => display.massRate(grams / 1000);
-    const whose = name === 'nitrogen-yearly' ? "the program's" : "the place's";
-    const line = `${rate(doneGPerM2)} done, ${rate(plannedGPerM2)} planned; ${whose} limit ${rate(limitGPerM2)}${ok ? '' : ' is EXCEEDED'}`;
+  for (const one of limits) {
+    const { area, ok, by, of, source } = one;
+    const what = LIMITED[of.nutrient ?? ''] ?? of.active ?? of.product ?? '';
+    const whose = by === 'label' ? source : `the ${by}`;
+    const { done, planned, limit, left } = limitInWords(one, display);
+    const bare = (rate: string) => rate.replace(/ .*/, '');
+    const rest = ok ? `${bare(left)} left` : 'EXCEEDED';
+    const line = `${what}: ${bare(done)} done, ${bare(planned)} planned of ${limit} (${whose}); ${rest}`;
     lines.set(line, [...(lines.get(line) ?? []), area]);
   }
-  return [...lines].map(([line, areas]) => `${areas.join(', ')}: ${line}`);
+  return [...lines].map(([line, areas]) => `${areas.join(', ')}, ${line}`);
 }
 
 /** One application's whole why, as text. */

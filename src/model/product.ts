@@ -1,5 +1,22 @@
 import * as v from 'valibot';
-import { amount, byId, day, id, map, maybe, number, parsed, positive, quantity, rate, text, word } from './fields.ts';
+import {
+  above0,
+  amount,
+  byId,
+  choosing,
+  day,
+  id,
+  map,
+  maybe,
+  number,
+  positive,
+  quantity,
+  rate,
+  text,
+  word,
+} from './fields.ts';
+import { neutralising } from './neutralising.ts';
+import { analysis } from './nutrient.ts';
 
 const share = v.pipe(
   quantity('share'),
@@ -7,37 +24,36 @@ const share = v.pipe(
   v.maxValue(1, 'out-of-range:0% to 100%'),
 );
 
-/** Nutrients as shares of the product's weight: nitrogen, phosphate (P2O5), potash (K2O). */
-export interface Analysis {
-  readonly N: number;
-  readonly P2O5: number;
-  readonly K2O: number;
+const packageSize = map({ size: amount, price: maybe(number(0, 1e6)) });
+
+/** How much of an active is in a product: kg in each kg, or in each m³. */
+export interface ActiveContent {
+  readonly by: 'mass' | 'volume';
+  readonly value: number;
 }
 
-export type Nutrient = keyof Analysis;
-
-/** Reads `16-4-8`: the guaranteed analysis in percent by weight, at most 100 together; null for anything else. */
-export function parseAnalysis(written: string): Analysis | null {
-  const match = /^(\d+(?:\.\d+)?)-(\d+(?:\.\d+)?)-(\d+(?:\.\d+)?)$/.exec(written);
-  if (!match) return null;
-  const [N = 0, P2O5 = 0, K2O = 0] = match.slice(1).map((percent) => Number(percent) / 100);
-  return N + P2O5 + K2O <= 1 ? { N, P2O5, K2O } : null;
-}
-
-const analysis = parsed<Analysis>(
-  'out-of-range',
-  'an analysis such as 16-4-8, in percent, at most 100 together',
-  '^\\d+(\\.\\d+)?-\\d+(\\.\\d+)?-\\d+(\\.\\d+)?$',
-  parseAnalysis,
+const byShare = v.pipe(
+  share,
+  v.transform((value): ActiveContent => ({ by: 'mass', value })),
+);
+const byDensity = v.pipe(
+  above0('density'),
+  v.transform((value): ActiveContent => ({ by: 'volume', value })),
 );
 
-const packageSize = map({ size: amount, price: maybe(number(0, 1e6)) });
+/** A share of the weight, or a weight in a volume as labels of liquids print it: `4 lb/gal`. */
+const activeContent = choosing(
+  (input) => (typeof input === 'string' && input.includes('/') ? byDensity : byShare),
+  () => [byShare, byDensity],
+);
 
 /** What the label in hand says; every figure is typed from there. */
 const label = map({
   rate,
   'per-application': maybe(rate),
   'per-year': maybe(rate),
+  'active-per-application': maybe(byId(above0('mass per area'))),
+  'active-per-year': maybe(byId(above0('mass per area'))),
   interval: maybe(positive('duration')),
   'seed-safe': maybe(map({ after: maybe(positive('duration')), before: maybe(positive('duration')) })),
   'water-in': maybe(map({ depth: maybe(positive('length')), within: maybe(positive('duration')) })),
@@ -62,10 +78,10 @@ export const ProductSchema = map({
     ),
   ),
   density: maybe(positive('density')),
-  neutralising: maybe(share),
+  neutralising: maybe(neutralising),
   pesticide: maybe(id),
   registration: maybe(text),
-  actives: maybe(byId(share)),
+  actives: maybe(byId(activeContent)),
   label: maybe(label),
 });
 
@@ -85,6 +101,10 @@ export const packagesOf = (product: Product) => product.packages ?? (product.pac
 /** Whether a product is a pesticide: its rates then come from its label entry alone. */
 export const isPesticide = (product: Product): boolean =>
   product.actives !== undefined || product.pesticide !== undefined;
+
+/** How much of an active is in a product; none where it holds none of it. */
+export const activeOf = ({ actives }: Product, active: string): ActiveContent | undefined =>
+  Object.hasOwn(actives ?? {}, active) ? actives?.[active] : undefined;
 
 /** Kinds of pesticides that kill plants or keep seed from growing. */
 const HERBICIDE = /herbicide|emergent|broadleaf|weed|sedge/;

@@ -18,7 +18,7 @@ import {
   word,
 } from './fields.ts';
 import { GRASSES } from './grass.ts';
-import type { Nutrient } from './product.ts';
+import { nutrientRates } from './nutrient.ts';
 import { needs, standing } from './standing.ts';
 import { type Trigger, TriggerSchema } from './trigger.ts';
 
@@ -48,7 +48,7 @@ const applies = {
   ),
   nutrient: v.pipe(
     map({
-      nutrient: map({ N: maybe(massRate), P2O5: maybe(massRate), K2O: maybe(massRate) }),
+      nutrient: nutrientRates,
       prefer: maybe(map({ 'slow-share': maybe(positive('share')) })),
       ...byTest,
       ...rateKeys,
@@ -57,7 +57,7 @@ const applies = {
     v.check(({ nutrient, by }) => by === undefined || nutrient.N === undefined, 'soil-test-nitrogen'),
     v.transform(({ nutrient, ...value }) => ({
       kind: 'nutrient' as const,
-      rates: nutrient as Partial<Record<Nutrient, number>>,
+      rates: nutrient,
       ...value,
     })),
   ),

@@ -102,7 +102,8 @@ export interface RecordEntry {
   readonly productFrom: 'entry' | 'plan' | null;
   readonly productName: string | null;
   readonly registration: string | null;
-  readonly actives: readonly { readonly name: string; readonly share: number }[];
+  /** Each by its share of the weight, or in g/L as labels of liquids have it. */
+  readonly actives: readonly { readonly name: string; readonly share: number | null; readonly gPerL: number | null }[];
   /** Whether it is one: by its product, else by its step; null where neither is known. */
   readonly pesticide: boolean | null;
   readonly target: string | null;

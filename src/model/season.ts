@@ -1,4 +1,5 @@
 import type { Problem } from '../base/problem.ts';
+import type { Limit } from './limit.ts';
 import type { Work } from './program.ts';
 import type { Direction } from './walk.ts';
 
@@ -104,7 +105,21 @@ export interface AreaAmount {
   readonly amountL: number | null;
   /** The amount in words, or what to do where it is not known. Null for work without a product. */
   readonly amount: string | null;
+  /** What `amount` says to measure off; null where no amount is known. */
+  readonly measured: Measured | null;
   readonly passes: readonly Pass[];
+}
+
+/** An amount rounded to what a person can measure. */
+export interface Measured {
+  readonly kg: number | null;
+  readonly l: number | null;
+  /** Downward for a pesticide and for what a limit holds. */
+  readonly rounding: 'nearest' | 'down';
+  /** By a measure at hand: half a package, a cup; null where none fits. */
+  readonly aid: string | null;
+  /** The amount before it was rounded, in words, where that shows. */
+  readonly exact: string | null;
 }
 
 /** One way over an area with the spreader. */
@@ -191,16 +206,10 @@ export interface Purchase {
   readonly cost: number | null;
   readonly leftKg: number | null;
   readonly leftL: number | null;
-}
-
-export interface Limit {
-  readonly name: string;
-  readonly area: string;
-  readonly plannedGPerM2: number;
-  readonly doneGPerM2: number;
-  readonly limitGPerM2: number;
-  readonly source: string | null;
-  readonly ok: boolean;
+  /** What will be left in words; null where nothing is, or it cannot be known. */
+  readonly left: string | null;
+  /** Whether that is good for the next season (null: only the label tells), and how it is kept. */
+  readonly keeps: { readonly nextSeason: boolean | null; readonly how: string } | null;
 }
 
 /** The soil and the heat on the last observed day, beside what is usual for that day. */

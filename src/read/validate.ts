@@ -133,6 +133,7 @@ function toProblem(issue: v.BaseIssue<unknown>, place: YamlFile['place'], data: 
     case 'trigger-after':
     case 'local-rule':
     case 'turf-both':
+    case 'nutrient-twice':
     case 'sprayer-output':
     case 'sprayer-caught-in':
     case 'by-soil-test':

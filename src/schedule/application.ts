@@ -1,4 +1,5 @@
-import { type AreaInput, areaAmount, inWords, roundingOf } from '../amounts/amount.ts';
+import { areaAmount, inWords } from '../amounts/amount.ts';
+import { roundingOf } from '../amounts/measured/in-words.ts';
 import { type Dose, NO_NUTRIENTS, nutrientsOf } from '../amounts/product.ts';
 import { LIME_TABLE_SOURCE } from '../amounts/soil-test/lime-table.ts';
 import { type Day, formatDay } from '../base/day.ts';
@@ -9,6 +10,7 @@ import { isPesticide } from '../model/product.ts';
 import type { Step } from '../model/program.ts';
 import type { Application, AreaAmount, Tank, Total } from '../model/season.ts';
 import { hoursOn, minutesFor } from './hours.ts';
+import { labelLines } from './label-lines.ts';
 import { passesOf } from './passes.ts';
 import { reasons, type Writing } from './reasons.ts';
 import { isKnown } from './rules/shares.ts';
@@ -102,9 +104,10 @@ function dosedMost({ shares }: DosedStep, dose: Dose): Dose {
 function areaAmounts(placed: DosedStep, { walks, areas, display, words }: Writing): AreaAmount[] {
   return placed.areas.map((id) => {
     const area = areas.get(id) ?? 0;
-    const input: AreaInput = { id, area, display, fromLabel: words.fromLabel, unknown: words.unknownAmount };
+    const held = placed.shares.get(id)?.tight ?? false;
+    const { fromLabel, unknownAmount: unknown } = words;
     const dose = doseOn(placed, id);
-    const amount = areaAmount(dose, input);
+    const amount = areaAmount(dose, { id, area, held, display, fromLabel, unknown });
     return { ...amount, passes: passesOf(amount, dose, walks, display) };
   });
 }
@@ -173,16 +176,18 @@ function howTo(placed: DosedStep, areas: readonly AreaAmount[], tanks: readonly 
     const rate = dose.rate.by === 'mass' ? display.massRate(dose.rate.value) : display.volumeRate(dose.rate.value);
     lines.push(words.rateOf(dose.product.name ?? dose.product.id, rate));
   }
-  for (const { id, amount, passes } of areas) {
+  for (const { id, amount, measured, passes } of areas) {
     if (amount === null) continue;
     const [first, second] = passes;
     const crossing = first && second ? `: ${words.passes(first, second)}` : '';
-    lines.push(words.areaLine(id, display.area(sizes.get(id) ?? 0), amount) + crossing);
+    const rounded = measured ? words.measured(measured) : '';
+    lines.push(words.areaLine(id, display.area(sizes.get(id) ?? 0), amount) + rounded + crossing);
   }
   if (dose?.rate === null && dose.missing === 'label') lines.push(words.noLabel);
   if (areas.some(({ passes }) => passes.length > 0)) lines.push(words.setLow);
   lines.push(...sprayingInWords(placed, areas, tanks, writing));
   const label = dose?.product?.label;
+  lines.push(...labelLines(placed, writing));
   const waterIn = label?.waterIn ?? step.waterIn;
   if (waterIn)
     lines.push(
@@ -195,14 +200,16 @@ function howTo(placed: DosedStep, areas: readonly AreaAmount[], tanks: readonly 
   return lines;
 }
 
-/** What is put down in all, in words: "5.7 lb". */
-function inAll({ dose }: DosedStep, areas: readonly AreaAmount[], display: Display): string | null {
+/** What is put down in all, in words: as it is measured off on one area, on several the sum to three digits. */
+function inAll({ dose, shares }: DosedStep, areas: readonly AreaAmount[], display: Display): string | null {
   const [total] = totalsOf(areas);
   if (!total || !dose?.rate) return null;
+  if (areas.length === 1) return areas[0]?.amount ?? null;
   const { amountKg, amountL } = total;
   const amount: Amount =
     amountKg !== null ? { by: 'mass', value: amountKg } : { by: 'volume', value: (amountL ?? 0) / 1000 };
-  return inWords(amount, display, roundingOf(dose.product));
+  const held = [...shares.values()].some(({ tight }) => tight);
+  return inWords(amount, display, held ? 'down' : roundingOf(dose.product));
 }
 
 /** A journal entry as one line. */

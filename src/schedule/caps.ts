@@ -1,19 +1,29 @@
-import { type Dose, nutrientsOf, quickNitrogen } from '../amounts/product.ts';
+import type { Dose } from '../amounts/product.ts';
+
 import type { Day, MonthDay } from '../base/day.ts';
+import { factorOf } from '../base/units.ts';
 import type { Lawn } from '../model/lawn.ts';
+import type { Limit } from '../model/limit.ts';
 import type { Limited } from '../model/local-rule.ts';
 import type { Program } from '../model/program.ts';
+import { broughtBy, type Counted } from './counted.ts';
 import { inPeriod } from './rules/local.ts';
 
-/** A limit on a nutrient: of the program (agronomy) or of the place (law). */
+/** A limit: of the program (agronomy), of the place (law) or of a label. */
 export interface Cap {
   readonly name: string;
-  readonly nutrient: Limited;
+  readonly counted: Counted;
   readonly per: 'application' | 'year';
-  readonly limitGPerM2: number;
+  /** g/m², or mL/m² of a product that is counted by volume. */
+  readonly limit: number;
   /** The days of the year that count; all of them where it is left out. */
   readonly between: readonly [MonthDay, MonthDay] | undefined;
+  readonly by: Limit['by'];
   readonly source: string | null;
+  /** Whether what does not fit whole is left out: less of a pesticide than its label's rate may do nothing. */
+  readonly whole: boolean;
+  /** Whether it gives way to a step that goes by a soil test: the rate of that is the most at a time by itself. */
+  readonly unlessTested?: boolean;
 }
 
 /** The limits that hold for a program's steps on a lawn. */
@@ -22,17 +32,34 @@ export function capsOf(program: Program, lawn: Lawn): readonly Cap[] {
   const cap = (name: string, nutrient: Limited, per: Cap['per'], limit: number | undefined, more?: Partial<Cap>) =>
     limit === undefined
       ? []
-      : [{ name, nutrient, per, limitGPerM2: 1000 * limit, between: undefined, source: null, ...more }];
+      : [
+          {
+            name,
+            counted: { kind: 'nutrient', nutrient } as const,
+            per,
+            limit: 1000 * limit,
+            between: undefined,
+            by: 'program' as const,
+            source: null,
+            whole: false,
+            ...more,
+          },
+        ];
   const legal = (lawn.localRules ?? []).flatMap((rule) => {
     if (!('limit' in rule)) return [];
-    const more = { between: rule.between, source: rule.because ?? null };
+    const more = { between: rule.between, by: 'place', source: rule.because ?? null } as const;
     const name = NAMES[rule.limit];
     return [
       ...cap(`${name}-yearly-local`, rule.limit, 'year', rule.yearly, more),
       ...cap(`${name}-single-local`, rule.limit, 'application', rule.single, more),
     ];
   });
+  const ownLime = (lawn.localRules ?? []).some((rule) => 'limit' in rule && rule.limit === 'lime' && rule.single);
   return [
+    ...cap('lime-single', 'lime', 'application', ownLime ? undefined : LIME_AT_ONCE, {
+      source: LIME_SOURCE,
+      unlessTested: true,
+    }),
     ...cap('nitrogen-yearly', 'N', 'year', yearly?.to, { source: yearly?.source ?? null }),
     ...cap('nitrogen-single', 'N', 'application', single?.total, { source: single?.source ?? null }),
     ...cap('quick-nitrogen-single', 'quick-N', 'application', single?.quick, { source: single?.source ?? null }),
@@ -40,21 +67,28 @@ export function capsOf(program: Program, lawn: Lawn): readonly Cap[] {
   ];
 }
 
+/**
+ * The most lime on the surface of standing turf at once: 50 lb/1000 ft². Univ. of Maryland Extension, "Liming your lawn";
+ * Purdue AY-18 has 100 on turf that is cut high, which a lawn may set in its place.
+ */
+const LIME_AT_ONCE = (50 * factorOf('lb')) / (1000 * factorOf('sqft'));
+const LIME_SOURCE =
+  'University of Maryland Extension: at most so much on the surface at once, the rest after six months';
+
 const NAMES: Readonly<Record<Limited, string>> = {
   N: 'nitrogen',
   'quick-N': 'quick-nitrogen',
   P2O5: 'phosphate',
   K2O: 'potash',
+  lime: 'lime',
 };
-
-/** What a dose brings of what a cap limits [g/m²]. */
-export const broughtBy = (dose: Dose, nutrient: Limited): number =>
-  nutrient === 'quick-N' ? quickNitrogen(dose) : nutrientsOf(dose)[nutrient];
 
 /** One application on one area, on its day. */
 export interface Use {
   readonly day: Day;
   readonly dose: Dose;
+  /** Whether its step goes by a soil test. */
+  readonly tested?: boolean;
 }
 
 /** What is put down of a dose, and the cap that held it below the whole. */
@@ -62,9 +96,13 @@ export interface Share {
   /** 0 to 1. */
   readonly share: number;
   readonly cap: Cap | null;
+  /** Whether less than rounding would add is left of some cap. */
+  readonly tight: boolean;
 }
 
 const HAIR = 1e-9;
+/** More than rounding an amount to a measure may add to it. */
+const ROUNDING = 1.02;
 
 /**
  * How much of each planned use stays inside every cap, in the order of their days.
@@ -77,27 +115,30 @@ export function cappedShares(planned: readonly Use[], done: readonly Use[], caps
       cap,
       sum(
         done.filter(({ day }) => inPeriod(day, cap.between)),
-        cap.nutrient,
+        cap.counted,
       ),
     ]),
   );
   const shares = new Map<Use, Share>();
   for (const use of [...planned].sort((a, b) => a.day - b.day)) {
-    let held: Share = { share: 1, cap: null };
-    for (const cap of caps.filter(({ between }) => inPeriod(use.day, between))) {
-      const brought = broughtBy(use.dose, cap.nutrient);
-      const room = cap.per === 'year' ? cap.limitGPerM2 - (sums.get(cap) ?? 0) : cap.limitGPerM2;
-      const share = brought <= room + HAIR ? 1 : Math.max(0, room / brought);
-      if (share < held.share) held = { share, cap };
+    let held: Share = { share: 1, cap: null, tight: false };
+    let most = Number.POSITIVE_INFINITY;
+    const holding = caps.filter((cap) => inPeriod(use.day, cap.between) && !(cap.unlessTested && use.tested));
+    for (const cap of holding) {
+      const brought = broughtBy(use.dose, cap.counted);
+      const room = cap.per === 'year' ? cap.limit - (sums.get(cap) ?? 0) : cap.limit;
+      const share = brought <= room + HAIR ? 1 : cap.whole ? 0 : Math.max(0, room / brought);
+      if (brought > 0) most = Math.min(most, room / brought);
+      if (share < held.share) held = { share, cap, tight: true };
     }
     for (const cap of caps) {
       if (!inPeriod(use.day, cap.between)) continue;
-      sums.set(cap, (sums.get(cap) ?? 0) + held.share * broughtBy(use.dose, cap.nutrient));
+      sums.set(cap, (sums.get(cap) ?? 0) + held.share * broughtBy(use.dose, cap.counted));
     }
-    shares.set(use, held);
+    shares.set(use, { ...held, tight: held.tight || most < held.share * ROUNDING });
   }
   return planned.map((use) => shares.get(use) as Share);
 }
 
-const sum = (uses: readonly Use[], nutrient: Limited): number =>
-  uses.reduce((total, { dose }) => total + broughtBy(dose, nutrient), 0);
+const sum = (uses: readonly Use[], counted: Counted): number =>
+  uses.reduce((total, { dose }) => total + broughtBy(dose, counted), 0);

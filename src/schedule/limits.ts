@@ -1,17 +1,25 @@
 import type { Display } from '../base/display.ts';
 import { type Problem, problem } from '../base/problem.ts';
 import type { SquareMetres } from '../base/units.ts';
-import type { Limit } from '../model/season.ts';
-import { broughtBy } from './caps.ts';
+import { type Limit, limitInWords } from '../model/limit.ts';
+import type { Use } from './caps.ts';
+import { broughtBy, type Counted, measureOf } from './counted.ts';
 import type { Ground } from './ground.ts';
-import { grassOf } from './rules/turf.ts';
+import { labelProblems, uncounted } from './label-problems.ts';
+import { inPeriod } from './rules/local.ts';
 import { type DosedStep, usesOf } from './within-caps.ts';
 
 const HAIR = 1e-9;
 
-const rounded = (value: number): number => Number(value.toFixed(6));
+const rounded = (value: number): number => Number(value.toFixed(9));
 
-/** The yearly limits on nutrients for each area: planned, done and allowed, by the programs and by the rules of the place. */
+/** Rates in the reader's units: feeds on 1000 sqft, actives on an acre, as labels print them. @param value g/m² or mL/m². */
+export function limitRate(value: number, counted: Counted, display: Display): string {
+  if (measureOf(counted) === 'volume') return display.volumeRate(value / 1e6);
+  return counted.kind === 'active' ? display.activeRate(value / 1000) : display.massRate(value / 1000);
+}
+
+/** The yearly limits for each area: planned, done, allowed and left, by programs, rules of the place and labels. */
 export function limitsOf(
   placed: readonly DosedStep[],
   ground: Ground,
@@ -20,19 +28,40 @@ export function limitsOf(
   return usesOf(placed, ground, sizes).flatMap(({ area, caps, planned, done }) =>
     caps
       .filter(({ per }) => per === 'year')
-      .map(({ name, nutrient, limitGPerM2, source }) => {
-        const plannedGPerM2 = rounded(
-          planned.reduce(
-            (sum, { step, use }) => sum + shareOf(step as DosedStep, area) * broughtBy(use.dose, nutrient),
-            0,
-          ),
+      .map((cap): Limit => {
+        const { counted } = cap;
+        const counts = ({ day, dose }: Use) => (inPeriod(day, cap.between) ? broughtBy(dose, counted) : 0);
+        const inPlan = rounded(
+          planned.reduce((sum, { step, use }) => sum + shareOf(step as DosedStep, area) * counts(use), 0),
         );
-        const doneGPerM2 = rounded(done.reduce((sum, { dose }) => sum + broughtBy(dose, nutrient), 0));
-        const ok = plannedGPerM2 + doneGPerM2 <= limitGPerM2 + 1e-6;
-        return { name, area, plannedGPerM2, doneGPerM2, limitGPerM2, source, ok };
+        const inJournal = rounded(done.reduce((sum, use) => sum + counts(use), 0));
+        const left = rounded(Math.max(0, cap.limit - inPlan - inJournal));
+        const [g, mL] = measureOf(counted) === 'mass' ? [(x: number) => x, none] : [none, (x: number) => x];
+        return {
+          name: cap.name,
+          by: cap.by,
+          of: {
+            nutrient: counted.kind === 'nutrient' ? counted.nutrient : null,
+            active: counted.kind === 'active' ? counted.active : null,
+            product: counted.kind === 'product' ? counted.product : null,
+          },
+          area,
+          plannedGPerM2: g(inPlan),
+          doneGPerM2: g(inJournal),
+          limitGPerM2: g(cap.limit),
+          leftGPerM2: g(left),
+          plannedMlPerM2: mL(inPlan),
+          doneMlPerM2: mL(inJournal),
+          limitMlPerM2: mL(cap.limit),
+          leftMlPerM2: mL(left),
+          source: cap.source,
+          ok: inPlan + inJournal <= cap.limit + 1e-6,
+        };
       }),
   );
 }
+
+const none = (): null => null;
 
 const shareOf = ({ shares }: DosedStep, area: string): number => shares.get(area)?.share ?? 0;
 
@@ -41,19 +70,20 @@ export function limitProblems(
   placed: readonly DosedStep[],
   limits: readonly Limit[],
   ground: Ground,
+  sizes: ReadonlyMap<string, SquareMetres>,
   display: Display,
 ): Problem[] {
-  const perM2 = (grams: number) => display.massRate(grams / 1000);
   const reduced = placed.flatMap((one) =>
     [...one.shares].flatMap(([area, { share, cap }]) => {
       if (!cap || !one.dose) return [];
-      const whole = broughtBy(one.dose, cap.nutrient);
+      const perM2 = (value: number) => limitRate(value, cap.counted, display);
+      const whole = broughtBy(one.dose, cap.counted);
       const args = {
         step: one.id,
         area,
         planned: perM2(whole),
         held: perM2(share * whole),
-        limit: perM2(cap.limitGPerM2),
+        limit: perM2(cap.limit),
         cap: cap.name,
       };
       return [problem('rate-held', args, null)];
@@ -61,38 +91,26 @@ export function limitProblems(
   );
   const yearly = limits
     .filter(({ ok }) => !ok)
-    .map(({ name, area, plannedGPerM2, doneGPerM2, limitGPerM2 }) => {
-      const planned = perM2(plannedGPerM2 + doneGPerM2);
-      return problem('over-yearly', { area, planned, limit: perM2(limitGPerM2), what: name }, null);
+    .map((limit) => {
+      const { planned, done, limit: most } = limitInWords(limit, display);
+      return problem('over-yearly', { area: limit.area, planned, done, limit: most, what: limit.name }, null);
     });
-  return [...reduced, ...yearly, ...underYearly(limits, ground, perM2), ...labelProblems(placed, ground)];
+  return [
+    ...reduced,
+    ...yearly,
+    ...underYearly(limits, ground, display),
+    ...labelProblems(placed, ground),
+    ...uncounted(placed, ground, sizes),
+  ];
 }
 
 /** Areas that get less nitrogen than the grass's range begins with. */
-function underYearly(limits: readonly Limit[], ground: Ground, perM2: (grams: number) => string): Problem[] {
+function underYearly(limits: readonly Limit[], ground: Ground, display: Display): Problem[] {
+  const perM2 = (grams: number) => display.massRate(grams / 1000);
   return limits.flatMap(({ name, area, plannedGPerM2, doneGPerM2 }) => {
     const least = ground.programOf(area).nitrogen?.yearly?.from;
-    const sum = plannedGPerM2 + doneGPerM2;
+    const sum = (plannedGPerM2 ?? 0) + (doneGPerM2 ?? 0);
     if (name !== 'nitrogen-yearly' || least === undefined || sum >= 1000 * least - HAIR) return [];
     return [problem('under-yearly', { area, planned: perM2(sum), least: perM2(1000 * least) }, null)];
-  });
-}
-
-/** Labels with a rate above their own limit, or that do not name the grass. */
-function labelProblems(placed: readonly DosedStep[], { lawn }: Ground): Problem[] {
-  return placed.flatMap(({ id, areas, dose, choice }) => {
-    const label = dose?.product?.label;
-    if (!dose?.rate || !label || !choice) return [];
-    const product = dose.product.id;
-    const most = label.perApplication;
-    const over = most && most.by === dose.rate.by && dose.rate.value > most.value + HAIR;
-    const grasses = [...new Set(areas.map((area) => grassOf(lawn, area)))];
-    const unnamed = grasses.filter((grass) => label.grasses && !label.grasses.includes(grass));
-    return [
-      ...(over ? [problem('label-rate', { step: id, product }, null)] : []),
-      ...unnamed.map((grass) =>
-        problem('label-grass', { step: id, product, grass, grasses: label.grasses ?? [] }, null),
-      ),
-    ];
   });
 }

@@ -1,4 +1,4 @@
-import { inWords, roundingOf } from '../amounts/amount.ts';
+import { measurable } from '../amounts/measured/measurable.ts';
 import type { Dose } from '../amounts/product.ts';
 import { speedOf, swathOf, usualSpreader, walkOver } from '../amounts/spreader/spreader.ts';
 import type { Display } from '../base/display.ts';
@@ -32,7 +32,7 @@ export function walksOf({ areas, equipment }: Lawn): Walks {
 
 /** The two half-rate passes over an area with a dry product: what each puts down and how far it goes. */
 export function passesOf(
-  { id, amountKg }: Pick<AreaAmount, 'id' | 'amountKg'>,
+  { id, amountKg, measured }: Pick<AreaAmount, 'id' | 'amountKg' | 'measured'>,
   dose: Dose | null,
   walks: Walks,
   display: Display,
@@ -40,7 +40,7 @@ export function passesOf(
   if (amountKg === null || !dose?.rate || dose.product.form === 'soluble') return [];
   const walk = walks.of(id);
   const half = amountKg / 2;
-  const amount = inWords({ by: 'mass', value: half }, display, roundingOf(dose.product));
+  const amount = measurable({ by: 'mass', value: half }, dose.product, display, measured?.rounding === 'down').words;
   return ([0, 1] as const).map((i) => ({
     direction: walk?.halves[i].direction ?? (i === 0 ? 'lengthwise' : 'crosswise'),
     amountKg: half,

@@ -1,4 +1,3 @@
-import { type Dose, doseOf } from '../amounts/product.ts';
 import { type Day, parseDay } from '../base/day.ts';
 import { STALE } from '../climate/known-weather.ts';
 import type { Climate } from '../climate/traces.ts';
@@ -8,10 +7,10 @@ import type { Assigned } from './assign.ts';
 import { busyDays } from './busy.ts';
 import { type Choice, chooseDay, daysInWindow } from './choose.ts';
 import { smallestReason } from './conflict.ts';
+import { doseFor } from './dose.ts';
 import type { Ground, PublishedDay } from './ground.ts';
 import type { PlacedStep } from './placed.ts';
 import { progressOf } from './progress.ts';
-import { suits } from './rules/local.ts';
 import { rulesFor } from './rules.ts';
 import { chanceOf, edgeDay, LEAST_CHANCE, shareBy, shareHolding, type Windows, windowIn } from './windows.ts';
 
@@ -174,12 +173,4 @@ function datedOn(one: PlacedStep, ground: Ground, windows: Windows, others: read
 function passedDay(published: PublishedDay | undefined, asOf: Day): Day | null {
   const days = [published?.dueSince, published?.day].flatMap((day) => parseDay(day ?? '') ?? []);
   return days.find((day) => day < asOf) ?? null;
-}
-
-/** What the step puts down, of the products that the lawn has and the place lets it use. */
-function doseFor({ lawn, products }: Ground, { step, program, areas }: Assigned): Dose | null {
-  if (!step.apply) return null;
-  const allowed = new Map([...products].filter(([, product]) => suits(product, lawn, areas)));
-  const shelf = new Set(Object.keys(lawn.shelf?.stock ?? {}));
-  return doseOf(step.apply, { products: allowed, shelf, nitrogen: program.nitrogen });
 }

@@ -11,7 +11,8 @@ import type { Windows } from './windows.ts';
 export type Dropped =
   | { readonly because: 'unwanted' }
   | { readonly because: 'follows'; readonly step: string; readonly status: Status }
-  | { readonly because: 'limit'; readonly cap: string }
+  /** `whole`: something of the limit may be left, but less than the label's rate. */
+  | { readonly because: 'limit'; readonly cap: string; readonly whole: boolean }
   | { readonly because: 'soil-test' };
 
 /** A step in its season: window, day, status, dose. */

@@ -51,7 +51,7 @@ export function planSeason(input: PlanInput): {
   const problems = unique([
     ...weatherProblems,
     ...stepProblems(placed, display),
-    ...limitProblems(first, limits, ground, display),
+    ...limitProblems(first, limits, ground, areas, display),
   ]);
   const plan: Season = {
     kind: 'season',

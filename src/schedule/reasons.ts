@@ -2,8 +2,9 @@ import type { Day } from '../base/day.ts';
 import type { Display } from '../base/display.ts';
 import { byTestOf, triggersIn } from '../model/program.ts';
 import type { Trigger } from '../model/trigger.ts';
-import { broughtBy } from './caps.ts';
+import { broughtBy } from './counted.ts';
 import type { Ground } from './ground.ts';
+import { limitRate } from './limits.ts';
 import type { Walks } from './passes.ts';
 import { readingOf } from './readings.ts';
 import type { TestedArea, TestedStep } from './soil-test/tested.ts';
@@ -38,6 +39,7 @@ export function reasons(placed: TestedStep, writing: Writing): string[] {
     words.opensWhen(rule(step.window.opens)),
     ...(open ? [...expectation(placed, writing), ...choosing(placed, writing)] : []),
     ...(step.window.closes ? [words.closesWhen(rule(step.window.closes))] : []),
+    ...(open && placed.dose?.chosen ? [words.chosenProduct(placed.dose.product, placed.dose.chosen)] : []),
     ...heldBack(placed, writing),
     ...askedByTest(placed, writing),
   ];
@@ -96,8 +98,8 @@ function heldBack({ shares, dose }: DosedStep, { display, words }: Writing): str
   if (!dose) return [];
   return [...shares].flatMap(([area, { share, cap }]) => {
     if (!cap) return [];
-    const whole = broughtBy(dose, cap.nutrient);
-    const rate = (grams: number) => display.massRate(grams / 1000);
+    const whole = broughtBy(dose, cap.counted);
+    const rate = (value: number) => limitRate(value, cap.counted, display);
     return [words.held(area, rate(whole), rate(share * whole), cap.name, cap.source)];
   });
 }

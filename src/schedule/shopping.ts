@@ -8,6 +8,7 @@ import type { Lawn } from '../model/lawn.ts';
 import { type Product, packagesOf } from '../model/product.ts';
 import type { Application, Purchase } from '../model/season.ts';
 import { onShelf, workOf } from './shelf.ts';
+import { keepingOf } from './words/keeping-en.ts';
 
 /** Days before the work by which to buy; common practice. */
 const AHEAD = 7;
@@ -63,6 +64,8 @@ export function shoppingFor(
       cost: priced ? sizes.reduce((sum, { price }, i) => sum + (price ?? 0) * (counts[i] ?? 0), 0) : null,
       leftKg: rest.kg,
       leftL: rest.l,
+      left: left === null || left <= 1e-9 ? null : inWords({ by: amount.by, value: left }, display),
+      keeps: left === null || left <= 1e-9 ? null : keepingOf(product),
     };
   });
 }

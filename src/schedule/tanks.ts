@@ -1,4 +1,4 @@
-import { inWords, roundingOf } from '../amounts/amount.ts';
+import { measurable } from '../amounts/measured/measurable.ts';
 import { outputOf } from '../amounts/sprayer/output.ts';
 import { type Fill, isSprayed, tanksFor } from '../amounts/sprayer/tanks.ts';
 import type { Rate } from '../model/fields.ts';
@@ -58,7 +58,7 @@ function mixesOf(placed: DosedStep, areas: readonly AreaAmount[], sprayer: Spray
 /** The product of a tank in words, rounded downward for a pesticide: never above the label. */
 function inTank({ amounts: [amount] }: Fill, { open }: Mix, { dose }: DosedStep, { display }: Writing): string {
   if (!amount || !dose?.product) return open ?? '';
-  return inWords(amount, display, roundingOf(dose.product));
+  return measurable(amount, dose.product, display).words;
 }
 
 /** How the tanks of a step are filled, as plain data. */

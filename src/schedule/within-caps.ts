@@ -1,6 +1,10 @@
 import type { SquareMetres } from '../base/units.ts';
+import type { JournalEntry } from '../model/journal.ts';
+import { isPesticide, type Product } from '../model/product.ts';
+import { byTestOf } from '../model/program.ts';
 import { type Cap, cappedShares, capsOf, type Share, type Use } from './caps.ts';
 import type { Ground } from './ground.ts';
+import { labelCaps } from './label-caps.ts';
 import type { PlacedStep } from './placed.ts';
 import type { SeasonYear } from './season-year.ts';
 
@@ -11,16 +15,16 @@ export interface DosedStep extends PlacedStep {
 
 /** A dose with a rate, on an area that is still to be done, on a chosen day. */
 function planned(one: PlacedStep, area: string): Use | null {
-  const { dose, choice, areas, progress } = one;
+  const { step, dose, choice, areas, progress } = one;
   if (!dose?.rate || !choice || !areas.includes(area) || progress.areasDone.includes(area)) return null;
-  return { day: choice.day, dose };
+  return { day: choice.day, dose, tested: byTestOf(step) !== null };
 }
 
 /**
  * What the journal has put on an area in a season, work outside the program too: by what was used, or as planned where an
  * entry does not say.
  */
-export function doneOn(
+function doneOn(
   area: string,
   season: SeasonYear,
   placed: readonly PlacedStep[],
@@ -31,13 +35,22 @@ export function doneOn(
     const step = placed.find(({ id, season: own }) => id === entry.step && own === season);
     const covered = entry.areas ?? step?.areas ?? [...sizes.keys()];
     if (entry.date < season.start || entry.date > season.end || !covered.includes(area)) return [];
-    const product = entry.product === undefined ? step?.dose?.product : products.get(entry.product);
+    const product = productOf(entry, step, products);
     const square = covered.reduce((sum, id) => sum + (sizes.get(id) ?? 0), 0);
     const rate = entry.used && { by: entry.used.by, value: entry.used.value / square };
     if (rate && product) return [{ day: entry.date, dose: { product, rate } }];
-    return step?.dose?.rate ? [{ day: entry.date, dose: step.dose }] : [];
+    // A pesticide other than the planned one, of unknown amount, cannot be counted: `uncounted` tells of it.
+    const asPlanned = !product || !isPesticide(product) || step?.dose?.product === product;
+    return step?.dose?.rate && asPlanned ? [{ day: entry.date, dose: step.dose }] : [];
   });
 }
+
+/** The product of an entry: its own, else its step's. */
+export const productOf = (
+  { product }: JournalEntry,
+  step: PlacedStep | undefined,
+  products: Ground['products'],
+): Product | null => (product === undefined ? step?.dose?.product : products.get(product)) ?? null;
 
 /** The caps of an area in a season, with what is planned and done there. */
 export interface AreaUse {
@@ -64,15 +77,10 @@ export function usesOf(
         const use = step.program === own ? planned(step, area) : null;
         return use ? [{ step, use }] : [];
       });
-      return [
-        {
-          area,
-          season,
-          caps: capsOf(own, ground.lawn),
-          planned: uses,
-          done: doneOn(area, season, steps, ground, sizes),
-        },
-      ];
+      const done = doneOn(area, season, steps, ground, sizes);
+      const products = new Set([...uses.map(({ use }) => use), ...done].flatMap(({ dose }) => dose.product ?? []));
+      const caps = [...capsOf(own, ground.lawn), ...labelCaps([...products])];
+      return [{ area, season, caps, planned: uses, done }];
     }),
   );
 }
@@ -100,6 +108,12 @@ export function withinCaps(
     const left = [...own.values()].some(({ share }) => share > 0);
     const cap = [...own.values()].find((held) => held.cap)?.cap;
     if (left || !cap) return { ...one, shares: own };
-    return { ...one, shares: own, status: 'dropped', choice: null, dropped: { because: 'limit', cap: cap.name } };
+    return {
+      ...one,
+      shares: own,
+      status: 'dropped',
+      choice: null,
+      dropped: { because: 'limit', cap: cap.name, whole: cap.whole },
+    };
   });
 }

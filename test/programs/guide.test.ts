@@ -4,6 +4,7 @@ import path from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { readAll } from '../../src/compile.ts';
 import { readJournal } from '../../src/read/journal.ts';
+import { readProducts } from '../../src/read/lawn.ts';
 import { readProgram } from '../../src/read/program.ts';
 import { lookupFrom } from '../../src/shell/files.ts';
 import { lawnText, programText, root } from '../kit.ts';
@@ -15,6 +16,7 @@ const indented = (text: string) => text.replace(/^/gm, '  ').trimEnd().concat('\
 const readers: Readonly<Record<string, (text: string) => readonly { readonly code: string }[]>> = {
   program: (text) => readProgram(text, path.join(folder, 'example.yaml'), lookup).problems,
   steps: (text) => readProgram(programText(indented(text)), path.join(folder, 'example.yaml'), lookup).problems,
+  products: (text) => readProducts(text, 'products.yaml').problems,
   journal: (text) => readJournal(text, 'lawn.journal.yaml').problems,
   lawn: (text) =>
     readAll({

@@ -7,6 +7,7 @@
  */
 import { describe, expect, test } from 'vitest';
 import { productAmount } from '../../src/index.ts';
+import { feed, plan as planSeason } from '../schedule/plan-kit.ts';
 import { planOneStep } from './one-step-plan.ts';
 import { LB, LB_PER_1000_SQFT, SQFT } from './pounds.ts';
 
@@ -113,6 +114,23 @@ describe('plan', () => {
       apply: '{ product: bag, rate: 6.67 lb/1000 sqft }',
     });
     expect(nutrientsGPerM2.N / LB_PER_1000_SQFT).toBeCloseTo(1.0005, 4);
+  });
+  test('1.25 lb N, which that page claims of 6.67 lb, takes 8.33 lb of 15-5-10 (derived)', async () => {
+    const claimed = { source: 'cityofmesquite.com', analysis: '15-5-10', rate: 1.25, sqft: 1000, lb: 125 / 15 };
+    const { areas } = await plan(claimed);
+    expect(Math.abs((areas[0]?.amountKg ?? Number.NaN) / LB - claimed.lb)).toBeLessThan(0.005);
+  });
+  // from memory: bags are bought whole. read in a copy: 60 lb of 20 % N on 12,000 ft² (countrygardener.ca).
+  test.each([
+    [50, 2],
+    [30, 2],
+    [25, 3],
+  ])('60 lb of it in bags of %i lb are %i bags', async (bag, count) => {
+    const { shopping } = await planSeason({
+      steps: feed('a', '05-01', '05-20', '', '1'),
+      lawn: `products: [{ id: bag, form: granular, analysis: 20-0-0, package: { size: ${bag} lb } }]\nareas: { front: { measured: 12000 sqft } }\n`,
+    });
+    expect(shopping[0]?.packages.map((one) => one.count)).toEqual([count]);
   });
   test('the area stands in the plan as it was stated', async () => {
     const { areas } = await plan(examples[2] as Example);

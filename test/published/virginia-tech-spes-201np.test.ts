@@ -6,7 +6,11 @@
  * size of that difference, and the exact ones (derived) to five digits.
  */
 import { describe, expect, test } from 'vitest';
-import { ELEMENT_SHARE } from '../../src/amounts/product.ts';
+import { readProducts } from '../../src/index.ts';
+import { CAO_IN_CACO3 } from '../../src/model/neutralising.ts';
+import { ELEMENT_SHARE } from '../../src/model/nutrient.ts';
+import { planOneStep } from './one-step-plan.ts';
+import { LB, LB_PER_1000_SQFT } from './pounds.ts';
 
 describe.each([
   { name: 'P2O5 to P', found: ELEMENT_SHARE.P2O5, printed: 0.4365, exact: 0.43643 },
@@ -32,4 +36,45 @@ test('20 % P2O5 is 8.8 % P by the factor 0.44 (Penn State; exact 8.73)', () => {
 });
 test('10 % K2O is 8.3 % K (Penn State)', () => {
   expect((10 * ELEMENT_SHARE.K2O).toFixed(1)).toBe('8.3');
+});
+
+describe('in a plan', () => {
+  const area = '{ measured: 1000 sqft }';
+  test('1 lb P/1000 ft² is 2.291 lb of phosphate', async () => {
+    const { nutrientsGPerM2 } = await planOneStep({
+      area,
+      analysis: '0-46-0',
+      apply: '{ nutrient: { P: 1 lb/1000 sqft } }',
+    });
+    expect(Math.abs(nutrientsGPerM2.P2O5 / LB_PER_1000_SQFT / 2.291 - 1)).toBeLessThan(0.0005);
+  });
+  test('1 lb K/1000 ft² is 1.2051 lb of potash', async () => {
+    const { nutrientsGPerM2 } = await planOneStep({
+      area,
+      analysis: '0-0-50',
+      apply: '{ nutrient: { K: 1 lb/1000 sqft } }',
+    });
+    expect(Math.abs(nutrientsGPerM2.K2O / LB_PER_1000_SQFT / 1.2051 - 1)).toBeLessThan(0.0005);
+  });
+  test('a bag of 8.73 % P is one of 20 % phosphate', async () => {
+    const apply = '{ nutrient: { P2O5: 1 lb/1000 sqft } }';
+    const { areas } = await planOneStep({ area, analysis: '0-8.73-0 elements', apply });
+    expect(Math.abs((areas[0]?.amountKg ?? Number.NaN) / LB / 5 - 1)).toBeLessThan(0.0005);
+  });
+});
+
+describe('calcium carbonate to calcium oxide', () => {
+  test('printed 0.5603', () => expect(CAO_IN_CACO3).toBeCloseTo(0.5603, 4));
+  test.each([
+    ['50% CaO', 0.5 / 0.5603],
+    ['90%', 0.9],
+    ['109%', 1.09],
+  ])('lime of %s', (written, share) => {
+    const text = `kind: products\nversion: 1\nproducts: { lime: { form: amendment, neutralising: ${written} } }\n`;
+    expect(readProducts(text, 'p.yaml').value?.products.lime?.neutralising).toBeCloseTo(share, 4);
+  });
+  test.each(['0%', '190%', '101% CaO', '50% CO'])('%s is none', (written) => {
+    const text = `kind: products\nversion: 1\nproducts: { lime: { form: amendment, neutralising: ${written} } }\n`;
+    expect(readProducts(text, 'p.yaml').problems.map(({ code }) => code)).toEqual(['out-of-range']);
+  });
 });

@@ -24,6 +24,25 @@ describe('what is forbidden', () => {
     expect(application(await season(complete + tested + rule), 'a').areas[0]?.product).toBe('complete');
     expect(application(await season(complete + rule), 'a').areas[0]?.product).toBe('urea');
   });
+  describe('phosphorus', () => {
+    // Shapes read from New York ECL 17-2103 and Vermont Act 37: only by soil test or on a new lawn; above 0.67 % phosphate.
+    const complete = (analysis: string) =>
+      `  - { id: complete, form: granular, analysis: ${analysis} }\nshelf: { complete: 50 lb }\n`;
+    const rule = 'local-rules: [{ forbid: [phosphorus], above: 0.67%, unless: [soil-test-low, new-lawn] }]\n';
+    const taken = async (lawn: string) => application(await season(lawn + rule), 'a').areas[0]?.product;
+    test('is let through on a new lawn', async () => {
+      expect(await taken(`${complete('20-10-10')}turf: { sodded: 2026-09-01 }\n`)).toBe('complete');
+      expect(await taken(`${complete('20-10-10')}turf: { sodded: 2025-09-01 }\n`)).toBe('urea');
+    });
+    test('is let through where the test is low', async () => {
+      const low = 'soil: { tests: [{ date: 2027-02-01, phosphorus: low }] }\n';
+      expect(await taken(complete('20-10-10') + low)).toBe('complete');
+    });
+    test('is let through where there is hardly any of it', async () => {
+      expect(await taken(complete('20-0.6-0'))).toBe('complete');
+      expect(await taken(complete('20-0.7-0'))).toBe('urea');
+    });
+  });
   test('a product by its id, in a period', async () => {
     const planned = await season('local-rules: [{ forbid: [urea], between: [04-20, 05-05] }]\n');
     expect(application(planned, 'a').date).toBe('2027-05-06');

@@ -20,7 +20,7 @@ describe('conservation', () => {
         const lawn = lawnOf(`areas: { front: { rectangle: [${width} m, ${depth} m] } }\n`);
         const amountKg = rate * width * depth;
         const dose = { product: urea, rate: { by: 'mass' as const, value: rate } };
-        const passes = passesOf({ id: 'front', amountKg }, dose, walksOf(lawn), display);
+        const passes = passesOf({ id: 'front', amountKg, measured: null }, dose, walksOf(lawn), display);
         expect(passes).toHaveLength(2);
         const sum = passes.reduce((total, pass) => total + pass.amountKg, 0);
         expect(Math.abs(sum / amountKg - 1)).toBeLessThan(1e-9);

@@ -46,7 +46,14 @@ describe('a pesticide', () => {
   });
   test('is rounded downward', async () => {
     const planned = await season(barrier, `  - ${GRANULE}, label: { rate: 4.999 lb/1000 sqft } }\n`);
-    expect(on(planned)?.amount).toBe('4.99 lb');
+    expect(on(planned)?.amount).toBe('4 lb 15.5 oz');
+  });
+  test('tells what it brings of its active beside the published rate, and which limits its entry leaves out', async () => {
+    // 4 lb/1000 sqft × 0.4 % × 43.56 = 0.697 lb/acre.
+    const planned = await season(barrier, `  - ${GRANULE}, label: { rate: 4 lb/1000 sqft, interval: 60 d } }\n`);
+    const how = application(planned, 'a').how.join(' ');
+    expect(how).toContain('0.697 lb/acre of prodiamine; the program compares 0.75 lb/acre');
+    expect(how).toContain('does not say per-application, per-year:');
   });
   test('a rate above its own limit, and a grass that the label does not name, are errors', async () => {
     const over = 'label: { rate: 4 lb/1000 sqft, per-application: 3 lb/1000 sqft }';

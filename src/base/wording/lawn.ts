@@ -112,6 +112,9 @@ export const lawn = {
   ),
 
   // Products
+  'nutrient-twice': error(
+    (_: Found) => 'A nutrient is asked for as oxide and as element: keep P2O5 or P, and K2O or K.',
+  ),
   'unknown-product': error(
     (a: Word) =>
       `There is no product "${a.found}" in the lawn's products.${meant(a.nearest)} Known: ${list(a.allowed) || 'none'}.`,
@@ -141,12 +144,28 @@ export const lawn = {
       `Step "${a.step}", area "${a.area}": ${a.held} instead of ${a.planned}; the limit "${a.cap}" is ${a.limit}.`,
   ),
   'over-yearly': warning(
-    (a: { area: string; planned: string; limit: string; what: string }) =>
-      `Area "${a.area}": ${a.planned} of ${a.what} planned for the season; the limit is ${a.limit}.`,
+    (a: { area: string; planned: string; done: string; limit: string; what: string }) =>
+      `Area "${a.area}": ${a.done} done and ${a.planned} planned in the season; the limit "${a.what}" is ${a.limit}.`,
   ),
   'under-yearly': note(
     (a: { area: string; planned: string; least: string }) =>
       `Area "${a.area}": ${a.planned} of nitrogen in the season; the program's range begins at ${a.least}.`,
+  ),
+  'label-limit-missing': note(
+    (a: { product: string; missing: readonly string[] }) =>
+      `The label entry of "${a.product}" does not say ${list(a.missing)}; nothing holds it there. Type what the label in hand prints, or keep to it by hand.`,
+  ),
+  'label-year-measure': warning(
+    (a: { product: string }) =>
+      `The label entry of "${a.product}" limits the year by volume and its use is by weight, or the other way round; without its "density" that limit cannot be held.`,
+  ),
+  'use-unknown': warning(
+    (a: { product: string; day: string }) =>
+      `The journal's entry of ${a.day} does not say how much of "${a.product}" was used; it counts in no limit. Write "used" into it.`,
+  ),
+  'active-unknown': warning(
+    (a: { product: string; actives: readonly string[] }) =>
+      `How much ${list(a.actives)} a rate of "${a.product}" brings cannot be worked out without its "density" or a content such as 4 lb/gal; it counts in no limit of other products.`,
   ),
   'label-rate': error(
     (a: Step & { product: string }) =>

@@ -86,7 +86,9 @@ function heldTo(one: DosedStep, tested: readonly TestedArea[]): TestedStep {
       const held = one.shares.get(area);
       return [
         area,
-        held && held.share < wanted ? { ...held, share: held.share / most } : { share: wanted / most, cap: null },
+        held && held.share < wanted
+          ? { ...held, share: held.share / most }
+          : { share: wanted / most, cap: null, tight: held?.tight ?? false },
       ];
     }),
   );

@@ -1,8 +1,10 @@
+import type { Criterion } from '../../amounts/choose-product.ts';
+import type { Dose } from '../../amounts/product.ts';
 import type { Day } from '../../base/day.ts';
 import type { Display } from '../../base/display.ts';
 import type { GrassSeason } from '../../model/grass.ts';
 import type { DegreeDayMethod } from '../../model/heat.ts';
-import type { Pass } from '../../model/season.ts';
+import type { Measured, Pass } from '../../model/season.ts';
 import type { Direction } from '../../model/walk.ts';
 import type { Choice } from '../choose.ts';
 import type { Unwanted } from '../condition.ts';
@@ -36,6 +38,21 @@ export function againstUsual(day: Day, usual: Day, display: Display): string {
   if (Math.abs(late) < 2) return `about as usual (${display.shortDay(usual)})`;
   return `${days(Math.abs(late))} ${late > 0 ? 'later' : 'earlier'} than usual (${display.shortDay(usual)})`;
 }
+
+const nameOf = (product: Dose['product']): string => product?.name ?? product?.id ?? '';
+
+/** What decided for a product, in words that follow its name. */
+const BECAUSE: Readonly<Record<Criterion, string>> = {
+  'unasked-nitrogen': 'it brings less nitrogen that nobody asked for',
+  'quick-limit': 'it stays inside the limit of quick nitrogen',
+  'soil-test': 'its phosphate and potash are nearer to what is asked',
+  'slow-share': 'it has the slow-release share that is preferred',
+  shelf: 'it is on the shelf',
+  'unasked-phosphate': 'it brings less phosphate that nobody asked for',
+  packages: 'it takes fewer new packages',
+  cost: 'it costs less',
+  order: 'it stands first in your products',
+};
 
 /** Where the second half of a product goes. */
 const SECOND: Readonly<Record<Direction, string>> = {
@@ -105,6 +122,10 @@ export const en = {
   },
   late: (note: string | null, until: Day, display: Display) =>
     `The window has closed and nothing is written in the journal. It may still be made good until about ${display.shortDay(until)}.${note === null ? '' : ` ${note}`}`,
+  chosenProduct: (product: Dose['product'], { over, by }: NonNullable<Dose['chosen']>) =>
+    by === 'only'
+      ? `${nameOf(product)}: no other of your products that may be used here brings it.`
+      : `${nameOf(product)} rather than ${nameOf(over)}: ${BECAUSE[by]}.`,
   held: (area: string, whole: string, held: string, cap: string, source: string | null) =>
     `${area}: ${held} instead of ${whole}, held by the limit "${cap}"${source === null ? '' : ` (${source})`}.`,
   skipped: () => 'Skipped by you in the lawn file.',
@@ -120,6 +141,8 @@ export const en = {
   unknownAmount: 'choose a product first',
   rateOf: (product: string, rate: string) => `${product} at ${rate}.`,
   areaLine: (id: string, area: string, amount: string) => `${id} (${area}): ${amount}`,
+  measured: ({ aid, exact, rounding }: Measured) =>
+    `${aid === null ? '' : `, ${aid}`}${exact === null ? '' : ` (rounded${rounding === 'down' ? ' down' : ''} from ${exact})`}`,
   passes: (first: Pass, second: Pass) =>
     `half (${first.amount}) lengthwise, half (${second.amount}) ${SECOND[second.direction]}`,
   mowAt: (height: string) => `Mow at ${height}.`,
@@ -128,6 +151,10 @@ export const en = {
     `Water in${depth === null ? '' : ` with ${depth}`}${within === null ? '' : ` within ${days(within)}`}${depth === null ? ', as deep as the label says' : ''}.`,
   setLow: 'Set the dial low, put down half one way and half the other, and adjust by what is left.',
   noLabel: 'There is no label entry for this in your products: rate, limits and water-in come from the label in hand.',
+  activeRate: (active: string, rate: string, compare: string | null) =>
+    `That brings ${rate} of ${active}${compare === null ? '' : `; the program compares ${compare}`}.`,
+  labelSilent: (missing: readonly string[]) =>
+    `The label entry does not say ${missing.join(', ')}: look on the label in hand.`,
   labelDate: (day: string) => `Label last compared on ${day}; the label in hand wins.`,
   reEntry: (words: string) => `Label, re-entry: ${words}`,
 

@@ -85,7 +85,9 @@ export function droppedInWords(dropped: Dropped, unwanted: readonly Unwanted[], 
     case 'follows':
       return `Nothing to follow: "${dropped.step}" is ${dropped.status}.`;
     case 'limit':
-      return `Nothing is left of the limit "${dropped.cap}".`;
+      return dropped.whole
+        ? `Less than the label's rate is left of the limit "${dropped.cap}": none of it is put down.`
+        : `Nothing is left of the limit "${dropped.cap}".`;
     case 'soil-test':
       return 'The soil test asks for none of it.';
   }

@@ -43,7 +43,7 @@ export function meaningOf(input: DidInput, entry: JournalEntry, season: Season):
     areas: entry.areas ?? own ?? Object.keys(linked.lawn.areas),
     against: application && entry.used ? againstPlan(entry, entry.used, application) : [],
     areasOpen: own?.filter((id) => !application?.areasDone.includes(id)) ?? null,
-    limits: season.limits.filter(({ doneGPerM2 }) => doneGPerM2 > 0),
+    limits: season.limits.filter(({ doneGPerM2, doneMlPerM2 }) => (doneGPerM2 ?? doneMlPerM2 ?? 0) > 0),
     shelf: season.shelf.find((one) => one.product === product) ?? null,
     next: nextSettingOf(input, entry, season),
   };

@@ -1,6 +1,7 @@
 import { inWords } from '../../amounts/amount.ts';
 import type { Amount } from '../../model/fields.ts';
 import type { JournalEntry } from '../../model/journal.ts';
+import { limitInWords } from '../../model/limit.ts';
 import type { Season } from '../../model/season.ts';
 import { type DidInput, displayFor } from './input.ts';
 import type { AgainstPlan, Meaning } from './meaning.ts';
@@ -10,17 +11,16 @@ import { nextSettingInWords } from './next-setting.ts';
 export function meaningInWords(input: DidInput, entry: JournalEntry, meaning: Meaning, season: Season): string[] {
   const application = season.applications.find(({ id }) => id === entry.step);
   const display = displayFor(input.linked);
-  const rate = (grams: number) => display.massRate(grams / 1000);
   const { against, areasOpen, limits, shelf, next } = meaning;
   return [
     ...(entry.used ? againstInWords(input, entry.used, against) : []),
     ...(application && areasOpen
       ? [areasOpen.length === 0 ? `"${application.name}" is done.` : `Still to do: ${areasOpen.join(', ')}.`]
       : []),
-    ...limits.map(
-      ({ name, area, doneGPerM2, limitGPerM2 }) =>
-        `${area}: ${rate(doneGPerM2)} of ${rate(limitGPerM2)} done (${name}).`,
-    ),
+    ...limits.map((limit) => {
+      const { done, limit: most } = limitInWords(limit, display);
+      return `${limit.area}: ${done} of ${most} done (${limit.name}).`;
+    }),
     ...(shelf ? [`Left on the shelf: ${inWords(amountOf(shelf), display)} of ${nameOf(input, shelf.product)}.`] : []),
     ...(next ? nextSettingInWords(next, entry, display) : []),
   ];

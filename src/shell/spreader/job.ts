@@ -1,8 +1,8 @@
-import { inWords, roundingOf } from '../../amounts/amount.ts';
 import { netArea } from '../../amounts/area.ts';
 import type { DialRecord } from '../../amounts/dial/advise.ts';
 import { dialRecordsOf, withPlanned } from '../../amounts/dial/records.ts';
 import { labelMostOf } from '../../amounts/dial/second-pass.ts';
+import { inWords, roundingOf } from '../../amounts/measured/in-words.ts';
 import { areaReport, type Load, settingsFor } from '../../amounts/spreader/report.ts';
 import { speedOf, swathOf, walkOver } from '../../amounts/spreader/spreader.ts';
 import { displayOf } from '../../base/display.ts';

@@ -1,0 +1,73 @@
+import type { Product } from '../model/product.ts';
+import type { Cap } from './caps.ts';
+import { activeOn, type Counted, inLimitUnits } from './counted.ts';
+
+/**
+ * The limits that labels set for an area, from the products that are used there in a season. A limit on a product holds that
+ * product. A limit on an active holds every product that contains it, and of several labels the strictest counts; where a
+ * label limits the product alone, its active in that much product is the limit for the others that hold it too.
+ *
+ * @param products What is planned or done on the area, each once.
+ */
+export function labelCaps(products: readonly Product[]): readonly Cap[] {
+  return [...products.flatMap(productCaps), ...activeCaps(products)];
+}
+
+/** One application needs no cap here: a rate above its own `per-application` is an error of the label entry. */
+function productCaps(product: Product): Cap[] {
+  const perYear = product.label?.perYear;
+  if (!perYear) return [];
+  return [capOf(product.id, 'year', { kind: 'product', product: product.id, by: perYear.by }, perYear.value, product)];
+}
+
+function activeCaps(products: readonly Product[]): Cap[] {
+  const actives = new Set(products.flatMap(({ actives }) => Object.keys(actives ?? {})));
+  return [...actives].flatMap((active) => {
+    const holding = products.filter((product) => Object.hasOwn(product.actives ?? {}, active));
+    const counted: Counted = { kind: 'active', active };
+    const caps = (['application', 'year'] as const).flatMap((per) =>
+      holding.flatMap((product) => {
+        const limit = activeLimit(product, active, per, holding.length > 1);
+        return limit === null ? [] : [capOf(active, per, counted, limit, product)];
+      }),
+    );
+    return (['application', 'year'] as const).flatMap((per) => {
+      const own = caps.filter((cap) => cap.per === per);
+      return own.length === 0 ? [] : [own.reduce((a, b) => (b.limit < a.limit ? b : a))];
+    });
+  });
+}
+
+/** The most of an active that a label allows [kg/m²]; null where it says nothing of it. */
+function activeLimit(product: Product, active: string, per: Cap['per'], shared: boolean): number | null {
+  const { label } = product;
+  const stated = per === 'year' ? label?.activePerYear?.[active] : label?.activePerApplication?.[active];
+  if (stated !== undefined) return stated;
+  const whole = per === 'year' ? label?.perYear : undefined;
+  return shared && whole ? activeOn(product, whole, active) : null;
+}
+
+function capOf(name: string, per: Cap['per'], counted: Counted, value: number, product: Product): Cap {
+  const by = counted.kind === 'product' ? counted.by : 'mass';
+  return {
+    name: `${name}-${per === 'year' ? 'yearly' : 'single'}-label`,
+    counted,
+    per,
+    limit: inLimitUnits(value, by),
+    between: undefined,
+    by: 'label',
+    source: `label of ${product.name ?? product.id}`,
+    whole: true,
+  };
+}
+
+/** Limits that a label entry could name and does not, by their keys. */
+export function missingLimits({ label }: Product): ('per-application' | 'per-year' | 'interval')[] {
+  if (!label) return [];
+  const any = (of: object | undefined) => of !== undefined && Object.keys(of).length > 0;
+  return [
+    ...(label.perApplication || any(label.activePerApplication) ? [] : (['per-application'] as const)),
+    ...(label.perYear || any(label.activePerYear) ? [] : (['per-year'] as const)),
+    ...(label.interval === undefined ? (['interval'] as const) : []),
+  ];
+}

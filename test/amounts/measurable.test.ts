@@ -1,0 +1,97 @@
+/** Amounts as a person can measure them: within 1 %, and never above what was asked for where that is rounded downward. */
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { measurable } from '../../src/amounts/measured/measurable.ts';
+import { displayOf } from '../../src/base/display.ts';
+import { factorOf } from '../../src/base/units.ts';
+import type { Product } from '../../src/model/product.ts';
+
+const us = displayOf('us', 'en-US');
+const metric = displayOf('metric', 'en-GB');
+const feed: Product = { id: 'feed', form: 'granular' };
+const bagged: Product = { ...feed, package: { size: { by: 'mass', value: 40 * factorOf('lb') } } };
+const granule: Product = { ...feed, pesticide: 'pre-emergent' };
+const liquid: Product = { id: 'liquid', form: 'liquid' };
+const spray: Product = { ...liquid, pesticide: 'broadleaf' };
+const compost: Product = { id: 'compost', form: 'amendment' };
+const of = (value: number, unit: string, product: Product, display = us, held = false) =>
+  measurable(
+    { by: product.form === 'granular' ? 'mass' : 'volume', value: value * factorOf(unit) },
+    product,
+    display,
+    held,
+  );
+
+describe('by weight', () => {
+  test.each([
+    ['an amount that is measured as it stands', 4, 'lb', '4 lb'],
+    ['tenths of a pound', 5.666, 'lb', '5.7 lb'],
+    ['whole pounds of a load', 94.3, 'lb', '94 lb'],
+    ['pounds and ounces', 1.9, 'lb', '1.9 lb'],
+    ['ounces', 9.3, 'oz', '9.3 oz'],
+    ['a fine scale, for less', 0.36, 'oz', '10.2 g (0.36 oz)'],
+  ])('%s', (_, value, unit, words) => expect(of(value, unit, feed).words).toBe(words));
+  test('metric: ten grams, then grams', () => {
+    expect(of(2.573, 'kg', feed, metric).words).toBe('2.57 kg');
+    expect(of(83.4, 'g', feed, metric).words).toBe('83 g');
+  });
+});
+
+describe('by volume', () => {
+  test('gallons and fluid ounces', () => expect(of(1.3, 'gal', spray).words).toBe('1 gal 38 fl oz'));
+  test('a little by the syringe: 0.8 oz is 23.7 mL (read: extension slides on the 1/128-acre method, printed about 24)', () =>
+    expect(of(0.8, 'floz', liquid).words).toBe('23.7 mL (0.8 fl oz)'));
+  test('cups beside it', () => expect(of(12, 'floz', liquid)).toMatchObject({ words: '12 fl oz', aid: '1.5 cups' }));
+  test('no cup of the kitchen for a pesticide', () =>
+    expect(of(12, 'floz', spray)).toMatchObject({ words: '12 fl oz', aid: null }));
+  test('a heap in cubic yards and feet', () => {
+    expect(of(1.5, 'cuyd', compost).words).toBe('1.5 cu yd');
+    expect(of(0.37, 'cuyd', compost).words).toBe('10 cu ft');
+  });
+});
+
+describe('packages', () => {
+  test('half a one', () =>
+    expect(of(20.1, 'lb', bagged)).toMatchObject({ words: '20 lb', aid: 'half a package of 40 lb', exact: '20.1 lb' }));
+  test('one and a half', () => expect(of(60, 'lb', bagged).aid).toBe('1½ packages of 40 lb'));
+  test('none that is not near', () => expect(of(21, 'lb', bagged)).toMatchObject({ words: '21 lb', aid: null }));
+});
+
+describe('the rounding', () => {
+  test('is downward for a pesticide', () =>
+    expect(of(4.999, 'lb', granule)).toMatchObject({ words: '4 lb 15.5 oz', rounding: 'down' }));
+  test('is downward where a limit holds', () => {
+    expect(of(5.66, 'lb', feed).words).toBe('5.7 lb');
+    expect(of(5.66, 'lb', feed, us, true).words).toBe('5 lb 10 oz');
+  });
+  test('never takes half a package that is more than the limit', () =>
+    expect(of(19.95, 'lb', bagged, us, true)).toMatchObject({ words: '19.9 lb', aid: null }));
+  test('is shown where it can be seen, and only there', () => {
+    expect(of(8.42, 'lb', feed).exact).toBe('8.42 lb');
+    expect(of(10.84, 'lb', feed).exact).toBeNull();
+    expect(of(4, 'lb', feed).exact).toBeNull();
+  });
+  test('of nothing is nothing', () => expect(of(0, 'lb', feed)).toMatchObject({ words: '0 oz', exact: null }));
+  test('keeps within 1 %, never above where it is downward', () =>
+    fc.assert(
+      fc.property(
+        fc.double({ min: 0.01, max: 500, noNaN: true }),
+        fc.constantFrom(feed, granule, bagged, spray, liquid, compost),
+        fc.boolean(),
+        fc.constantFrom(us, metric),
+        (kg, product, held, display) => {
+          const value = product.form === 'granular' ? kg : kg / 1000;
+          const { amount, rounding } = measurable(
+            { by: product.form === 'granular' ? 'mass' : 'volume', value },
+            product,
+            display,
+            held,
+          );
+          expect(Math.abs(amount.value / value - 1)).toBeLessThanOrEqual(0.01 + 1e-6);
+          if (rounding === 'down') expect(amount.value).toBeLessThanOrEqual(value * (1 + 1e-6));
+          expect(rounding).toBe(held || product.pesticide !== undefined ? 'down' : 'nearest');
+        },
+      ),
+      { seed: 27 },
+    ));
+});
