@@ -3,7 +3,6 @@ import { cpSync, existsSync, mkdirSync, mkdtempSync, rmSync, writeFileSync } fro
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { afterAll } from 'vitest';
 import type { DailySeries } from '../src/base/series.ts';
 import { main } from '../src/cli.ts';
 import type { SiteDays } from '../src/climate/site-days.ts';
@@ -17,9 +16,10 @@ export const sharedFile = (name: string): string | null => {
 };
 
 const folders: string[] = [];
-afterAll(() => {
+/** Takes away the folders of the tests so far. */
+export function tidy(): void {
   for (const folder of folders.splice(0)) rmSync(folder, { recursive: true, force: true });
-});
+}
 
 /** A folder of its own with these files, gone after the tests of the file. */
 export function folderWith(files: Readonly<Record<string, string>> = {}): string {
@@ -96,3 +96,10 @@ ${extra.includes('areas:') ? '' : 'areas: { front: { rectangle: [50 ft, 20 ft] }
 
 /** A place without a frost, with this length of the day. */
 export const noFrost = (dayLength: DailySeries): SiteDays => ({ dayLength, frost: () => null });
+
+/**
+ * How often a property is tried: two fifths of `whole`, at least five times; whole where SOILCLOCK_RUNS=whole, as in one of
+ * the runs of `.ci/run`.
+ */
+export const runs = (whole: number): number =>
+  process.env.SOILCLOCK_RUNS === 'whole' ? whole : Math.max(5, Math.ceil(0.4 * whole));

@@ -4,6 +4,7 @@ import { civil } from '../../src/base/day.ts';
 import { displayOf, significant } from '../../src/base/display.ts';
 import { parseQuantity } from '../../src/base/quantity.ts';
 import { factorOf } from '../../src/base/units.ts';
+import { runs } from '../kit.ts';
 
 const us = displayOf('us', 'en-US');
 const metric = displayOf('metric', 'en-GB');
@@ -107,7 +108,7 @@ describe('an amount of pesticide', () => {
   ] as const)('by weight, %s, rounded down, is never above the rate', (_, display) => {
     fc.assert(
       fc.property(amount, (kg) => read(display.mass(kg, 'down'), 'mass') <= kg * (1 + 1e-8)),
-      { numRuns: 500 },
+      { numRuns: runs(500) },
     );
   });
   test.each([
@@ -119,7 +120,7 @@ describe('an amount of pesticide', () => {
         amount,
         (litres) => read(display.volume(litres / 1000, 'down'), 'volume') <= (litres / 1000) * (1 + 1e-8),
       ),
-      { numRuns: 500 },
+      { numRuns: runs(500) },
     );
   });
   test('5.79 lb, rounded down to three digits, is 5.79 lb and not less', () => {

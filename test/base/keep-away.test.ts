@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { type Point, signedArea } from '../../src/base/geometry.ts';
 import { keepAway } from '../../src/base/keep-away.ts';
 import { distanceTo, type Edge, edgesOf, isInside } from '../../src/base/rings.ts';
+import { runs } from '../kit.ts';
 
 const square: Point[] = [
   [0, 0],
@@ -66,6 +67,6 @@ test('along a crooked shore nothing nearer than the distance is left, and nothin
           else if (near > distance * 1.021) expect(isInside([x, y], kept)).toBe(expected);
         }
     }),
-    { numRuns: 150 },
+    { numRuns: runs(150) },
   );
 });

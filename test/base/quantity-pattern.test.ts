@@ -4,6 +4,7 @@ import { describe, expect, test } from 'vitest';
 import { type Measure, parseQuantity } from '../../src/base/quantity.ts';
 import { quantityPattern, type Sign } from '../../src/base/quantity-pattern.ts';
 import { units } from '../../src/base/units.ts';
+import { runs } from '../kit.ts';
 
 const MEASURES: Measure[] = [
   ...new Set([...units.values()].map(({ dimension }) => dimension)),
@@ -40,7 +41,7 @@ describe.each(MEASURES)('the pattern of %s', (measure) => {
       fc.property(written, (text) => {
         expect(matches(measure, text), text).toBe('value' in parseQuantity(text, measure));
       }),
-      { numRuns: 3000 },
+      { numRuns: runs(3000) },
     );
   });
   test('knows every name of a unit as the reader does', () => {

@@ -4,7 +4,7 @@ import ICAL from 'ical.js';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { cleaned } from '../../src/base/text.ts';
 import type { Season } from '../../src/model/season.ts';
-import { demoCopy } from '../kit.ts';
+import { demoCopy, runs } from '../kit.ts';
 import { AS_OF, feedOf, planned } from './feed.ts';
 
 let season: Season;
@@ -128,7 +128,7 @@ describe('for any text', () => {
         expect(skeleton(read(feed))).toEqual(plain);
         expect(jobOf(feed).getFirstPropertyValue('summary')).toBe(`${cleaned(text)}: 20.7 lb`);
       }),
-      { numRuns: 300, seed: 20270402 },
+      { numRuns: runs(300), seed: 20270402 },
     );
   });
   test('lines are at most 75 octets, and unfolding gives whole characters', () => {
@@ -144,7 +144,7 @@ describe('for any text', () => {
           }
         },
       ),
-      { numRuns: 200, seed: 20270402 },
+      { numRuns: runs(200), seed: 20270402 },
     );
   });
 });

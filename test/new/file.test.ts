@@ -8,6 +8,7 @@ import { answer, type World } from '../../src/read/answers/question.ts';
 import { QUESTIONS } from '../../src/read/answers/questions.ts';
 import { idOf } from '../../src/read/answers/words.ts';
 import { readLawn } from '../../src/read/lawn.ts';
+import { runs } from '../kit.ts';
 
 const draft: Draft = {
   id: 'my-lawn',
@@ -73,7 +74,7 @@ test('any name reads back', () =>
       expect(back(answered.draft).data).toEqual(asData(answered.draft));
       expect(answered.draft.name).toBe(text.trim() === '' ? 'My lawn' : text.trim());
     }),
-    { numRuns: 500 },
+    { numRuns: runs(500) },
   ));
 
 test('any area name that has an id reads back, any other is refused', () =>
@@ -87,7 +88,7 @@ test('any area name that has an id reads back, any other is refused', () =>
         expect(back(answered.draft).data).toEqual(asData(answered.draft));
       }
     }),
-    { numRuns: 500 },
+    { numRuns: runs(500) },
   ));
 
 test('any path reads back', () =>

@@ -9,7 +9,7 @@ import { compile } from '../../src/compile.ts';
 import type { Ledger } from '../../src/model/ledger.ts';
 import type { Application, Season } from '../../src/model/season.ts';
 import { inventedWeather } from '../invented-weather.ts';
-import { programText } from '../kit.ts';
+import { programText, runs } from '../kit.ts';
 
 const AS_OF = parseDay('2027-04-02') as number;
 const WEEKDAYS = ['sun', 'mon', 'tue', 'wed', 'thu', 'fri', 'sat'];
@@ -234,7 +234,7 @@ function insideLimits(one: Lawn, season: Season): void {
   }
 }
 
-const RUNS = { numRuns: 30, seed: 27 };
+const RUNS = { numRuns: runs(30), seed: 27 };
 
 describe('random programs, lawns and weather', () => {
   test('days are allowed, work is kept apart, amounts stay inside every limit', () =>
@@ -258,7 +258,7 @@ describe('random programs, lawns and weather', () => {
           first.season.applications.map(({ date }) => date),
         );
       }),
-      { ...RUNS, numRuns: 10 },
+      { ...RUNS, numRuns: runs(10) },
     ));
   test('more observed weather never changes what was done', () =>
     fc.assert(
@@ -274,6 +274,6 @@ describe('random programs, lawns and weather', () => {
         expect(done(then)).toEqual(done(now));
         expect(limits(then)).toEqual(limits(now));
       }),
-      { ...RUNS, numRuns: 10 },
+      { ...RUNS, numRuns: runs(10) },
     ));
 });

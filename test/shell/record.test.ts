@@ -5,7 +5,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { cleaned } from '../../src/base/text.ts';
 import { inventedWeather } from '../invented-weather.ts';
-import { folderWith, lawnText, programText, soilclock } from '../kit.ts';
+import { folderWith, lawnText, programText, runs, soilclock } from '../kit.ts';
 import { csvRows, RECORD_LAWN, unguarded } from '../record-kit.ts';
 
 const STEPS = `  - { id: feed, name: Feed, work: spread, window: { opens: { date: 03-20 }, closes: { date: 05-20 } }, apply: { nutrient: { N: 0.46 lb/1000 sqft } } }
@@ -86,7 +86,7 @@ describe('nothing is lost', () => {
         const rows = await exported(cwd);
         expect(rows.map((row, i) => cellsOf(entries[i] ?? {}, row))).toEqual(entries);
       }),
-      { numRuns: 12 },
+      { numRuns: runs(12) },
     );
   });
 
@@ -104,7 +104,7 @@ describe('nothing is lost', () => {
         // 46 % nitrogen on 1500 sq ft.
         expect(limits[0].doneGPerM2).toBeCloseTo((460 * usedKg) / (1500 * 0.3048 ** 2), 6);
       }),
-      { numRuns: 6 },
+      { numRuns: runs(6) },
     );
   });
 
