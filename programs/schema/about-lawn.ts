@@ -14,7 +14,7 @@ export const aboutLawn: About = {
   price: ['What it costs, in the currency of the lawn.', 32],
   density: ['For liquids.', '1.2 kg/L'],
   neutralising: [
-    'For lime: what it does, of pure calcium carbonate; with CaO behind it, of calcium oxide.',
+    'For lime: what it does, of pure calcium carbonate; with CaO behind it, of calcium oxide; or the calcium and magnesium of its label (of gypsum nothing counts).',
     '90%',
     '50% CaO',
   ],

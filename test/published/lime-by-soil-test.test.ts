@@ -132,3 +132,32 @@ describe('plan', () => {
     expect(off(pounds(await lime({ areas: FRONT, tests: EIGHTY_FIVE, apply })), 85)).toBeLessThan(0.005);
   });
 });
+
+describe('lime told by its calcium and magnesium', () => {
+  // Factors: Virginia Tech SPES-201NP prints CaCO3 to CaO 0.5603, Ca to CaO 1.3992, Mg to MgO 1.6578.
+  test.each([
+    ['50% CaO', 0.5 / 0.5603],
+    ['35% Ca', (0.35 * 1.3992) / 0.5603],
+  ])('of %s as much more is put down as it neutralises less', async (neutralising, share) => {
+    const told = await lime({
+      areas: 'front: { measured: 1000 sqft }',
+      tests: '{ date: 2027-01-10, lime: 40 lb/1000 sqft }',
+      apply: '{ amendment: limestone, rate: 60 lb/1000 sqft, by: soil-test }',
+      neutralising,
+    });
+    expect(off(pounds(told), 40 / share)).toBeLessThan(0.005);
+  });
+  test('magnesium counts as 1.6578 times that of its oxide', async () => {
+    const [metal, oxide] = await Promise.all(
+      ['30% Ca + 8% Mg', `30% Ca + ${(8 * 1.6578).toFixed(4)}% MgO`].map((neutralising) =>
+        lime({
+          areas: 'front: { measured: 1000 sqft }',
+          tests: '{ date: 2027-01-10, lime: 40 lb/1000 sqft }',
+          apply: '{ amendment: limestone, rate: 60 lb/1000 sqft, by: soil-test }',
+          neutralising,
+        }),
+      ),
+    );
+    expect(off(pounds(metal as Application), pounds(oxide as Application))).toBeLessThan(0.005);
+  });
+});

@@ -7,7 +7,6 @@
  */
 import { describe, expect, test } from 'vitest';
 import { readProducts } from '../../src/index.ts';
-import { CAO_IN_CACO3 } from '../../src/model/neutralising.ts';
 import { ELEMENT_SHARE } from '../../src/model/nutrient.ts';
 import { planOneStep } from './one-step-plan.ts';
 import { LB, LB_PER_1000_SQFT } from './pounds.ts';
@@ -63,18 +62,26 @@ describe('in a plan', () => {
   });
 });
 
-describe('calcium carbonate to calcium oxide', () => {
-  test('printed 0.5603', () => expect(CAO_IN_CACO3).toBeCloseTo(0.5603, 4));
+describe('lime told as calcium carbonate, calcium oxide, calcium or magnesium', () => {
+  const neutralisingOf = (written: string) => {
+    const text = `kind: products\nversion: 1\nproducts: { lime: { form: amendment, neutralising: ${written} } }\n`;
+    const { value, problems } = readProducts(text, 'p.yaml');
+    return { share: value?.products.lime?.neutralising, codes: problems.map(({ code }) => code) };
+  };
+
   test.each([
-    ['50% CaO', 0.5 / 0.5603],
     ['90%', 0.9],
     ['109%', 1.09],
-  ])('lime of %s', (written, share) => {
-    const text = `kind: products\nversion: 1\nproducts: { lime: { form: amendment, neutralising: ${written} } }\n`;
-    expect(readProducts(text, 'p.yaml').value?.products.lime?.neutralising).toBeCloseTo(share, 4);
+    ['50% CaO', 0.5 / 0.5603], // printed: CaCO3 to CaO 0.5603
+    ['30% Ca', (0.3 * 1.3992) / 0.5603], // printed: Ca to CaO 1.3992
+  ])('lime of %s', (written, share) => expect(neutralisingOf(written).share).toBeCloseTo(share, 4));
+  test('11 % Mg is as much as 1.6578 times that of MgO, as printed', () => {
+    const [metal, oxide] = [neutralisingOf('11% Mg').share, neutralisingOf(`${(11 * 1.6578).toFixed(4)}% MgO`).share];
+    expect(Math.abs((metal ?? Number.NaN) / (oxide ?? Number.NaN) - 1)).toBeLessThan(0.0005);
   });
-  test.each(['0%', '190%', '101% CaO', '50% CO'])('%s is none', (written) => {
-    const text = `kind: products\nversion: 1\nproducts: { lime: { form: amendment, neutralising: ${written} } }\n`;
-    expect(readProducts(text, 'p.yaml').problems.map(({ code }) => code)).toEqual(['out-of-range']);
-  });
+  test('pure dolomite, 21.73 % Ca and 13.18 % Mg, is worth 108.5 % (by the moles: 200.17/184.40)', () =>
+    expect(neutralisingOf('21.73% Ca + 13.18% Mg').share).toBeCloseTo(1.0855, 3));
+  test.each(['0%', '250%', '101% CaO', '60% Ca + 50% Mg', '50% CO', '50 + 40%'])('%s is none', (written) =>
+    expect(neutralisingOf(written).codes).toEqual(['out-of-range']),
+  );
 });
