@@ -3,7 +3,6 @@ import { type Dose, doseOf } from '../amounts/product.ts';
 import type { KilogramsPerSquareMetre } from '../base/units.ts';
 import type { Lawn } from '../model/lawn.ts';
 import type { Program } from '../model/program.ts';
-import type { SoilTest } from '../model/soil-test.ts';
 import { type Assigned, sizesOf } from './assign.ts';
 import { soilTestOf } from './condition.ts';
 import type { Ground } from './ground.ts';
@@ -32,15 +31,13 @@ const nitrogenOf = ({ steps }: Program): KilogramsPerSquareMetre =>
   steps.reduce((sum, { apply }) => sum + (apply?.kind === 'nutrient' ? (apply.rates.N ?? 0) : 0), 0);
 
 /** What one soil test asks: the report's own amount in the share of the year's nitrogen, else by its word. */
-function askOf(
-  test: SoilTest | undefined,
-  nutrient: 'P2O5' | 'K2O',
-  nitrogen: KilogramsPerSquareMetre,
-): Ask | undefined {
+function askOf(lawn: Lawn, area: string, nutrient: 'P2O5' | 'K2O', nitrogen: KilogramsPerSquareMetre): Ask | undefined {
+  const word = nutrient === 'P2O5' ? 'phosphorus' : 'potassium';
+  const test = soilTestOf(lawn, area, word);
   const amount = test?.[nutrient];
   if (amount === 0) return 'none';
   if (amount !== undefined && nitrogen > 0) return { perNitrogen: amount / nitrogen };
-  const level = test?.[nutrient === 'P2O5' ? 'phosphorus' : 'potassium'];
+  const level = test?.[word];
   return level === 'low' ? 'some' : level === 'high' ? 'none' : undefined;
 }
 
@@ -49,7 +46,7 @@ function asksOf(lawn: Lawn, areas: readonly string[], nitrogen: KilogramsPerSqua
   const ask = (nutrient: 'P2O5' | 'K2O'): Ask | undefined => {
     const asked = new Map(
       areas.map((area) => {
-        const one = askOf(soilTestOf(lawn, area), nutrient, nitrogen);
+        const one = askOf(lawn, area, nutrient, nitrogen);
         return [JSON.stringify(one), one];
       }),
     );
