@@ -6,17 +6,21 @@ import type { Program } from '../model/program.ts';
 import { type Assigned, sizesOf } from './assign.ts';
 import { soilTestOf } from './condition.ts';
 import type { Ground } from './ground.ts';
+import type { PlacedStep } from './placed.ts';
 import { suits } from './rules/local.ts';
+import { shelfFor } from './shelf-left.ts';
 
-/** What the step puts down, of the products that the lawn has and the place lets it use. */
-export function doseFor({ lawn, products, asOf }: Ground, { step, program, areas }: Assigned): Dose | null {
+/** What the step puts down, of the products that the lawn has and the place lets it use. @param before Steps that are placed. */
+export function doseFor(ground: Ground, assigned: Assigned, before: readonly PlacedStep[]): Dose | null {
+  const { lawn, products, asOf } = ground;
+  const { step, program, areas } = assigned;
   if (!step.apply) return null;
   const allowed = new Map([...products].filter(([, product]) => suits(product, lawn, areas, asOf)));
   const sizes = sizesOf(lawn);
   const limits = [program.nitrogen?.single?.quick, ...(lawn.localRules ?? []).map(quickOf)].flatMap((one) => one ?? []);
   return doseOf(step.apply, {
     products: allowed,
-    shelf: new Map(Object.entries(lawn.shelf?.stock ?? {})),
+    shelf: shelfFor(ground, assigned, before),
     quickLimit: limits.length === 0 ? null : Math.min(...limits),
     asks: asksOf(lawn, areas, nitrogenOf(program)),
     area: areas.reduce((sum, area) => sum + (sizes.get(area) ?? 0), 0),
