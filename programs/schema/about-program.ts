@@ -55,7 +55,7 @@ export const aboutProgram: About = {
   unless: ['Not for those areas where all of this holds.'],
   'only-if.lawn': ['Facts of the lawn or the area.', { thin: true }],
   'unless.lawn': ['Facts of the lawn or the area.', { shade: true }],
-  'soil-test': ['What the latest soil test shows.'],
+  'soil-test': ['What the latest soil test that tells of it shows.'],
   pH: ['The acidity.'],
   below: ['Below this.', 6.0],
   above: ['Above this.', 7.2],

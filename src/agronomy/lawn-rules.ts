@@ -54,7 +54,9 @@ export function missingTest({ season }: Tried): Finding[] {
   const { lawn } = season.ground;
   return (lawn.localRules ?? []).flatMap((rule, i) => {
     if (!('forbid' in rule) || rule.unless === undefined || !rule.forbid.includes('phosphorus')) return [];
-    const tested = Object.keys(lawn.areas).some((area) => soilTestOf(lawn, area)?.phosphorus !== undefined);
+    const tested = Object.keys(lawn.areas).some(
+      (area) => soilTestOf(lawn, area, 'phosphorus')?.phosphorus !== undefined,
+    );
     return tested ? [] : [finding('phosphorus-no-test', { found: 'none' }, ['local-rules', i])];
   });
 }

@@ -11,7 +11,7 @@ export type Ask = 'some' | 'none' | { readonly perNitrogen: number };
 /** What a product is chosen from, and for what. */
 export interface Choice {
   readonly products: ReadonlyMap<string, Product>;
-  /** What was counted on the shelf, by product. */
+  /** What the shelf has left, by product. */
   readonly shelf: ReadonlyMap<string, Amount>;
   /** The most quick nitrogen at once; null where nothing limits it. */
   readonly quickLimit: KilogramsPerSquareMetre | null;

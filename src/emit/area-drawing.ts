@@ -3,7 +3,7 @@ import type { Point } from '../base/geometry.ts';
 import { between, isInside } from '../base/rings.ts';
 import type { AreaSketch, MeasuredLine, Numbered } from '../model/area-sketch.ts';
 import { areaWords } from './area-words-en.ts';
-import { html } from './html.ts';
+import { escaped } from './html.ts';
 import { wrapped } from './table.ts';
 
 const PANEL = 480;
@@ -16,7 +16,6 @@ const COLOURS = { grass: '#e9efe2', edge: '#5b6650', strip: '#7d8fb3', measure: 
 /** More lines or edges than these would cover each other's lengths and numbers. */
 const MOST_LABELS = 40;
 
-const escaped = (text: string): string => html`${text}`.text;
 const round = (value: number): string => String(Number(value.toFixed(1)));
 
 /** Where a point of the ground lies in the drawing, and how many units of it a metre is. */

@@ -23,6 +23,9 @@ export function html(strings: TemplateStringsArray, ...inserted: readonly Insert
   return new Html(parts.join(''));
 }
 
+/** A text as it stands in markup, a drawing's too. @example escaped('<b>') //=> '&lt;b&gt;' */
+export const escaped = (text: string): string => html`${text}`.text;
+
 function asText(value: Inserted): string {
   if (value === null) return '';
   if (value instanceof Html) return value.text;

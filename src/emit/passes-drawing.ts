@@ -1,5 +1,6 @@
 import type { Point } from '../base/geometry.ts';
 import type { AreaWalk, HalfWalk } from '../model/walk.ts';
+import { escaped } from './html.ts';
 import { passWords } from './pass-words-en.ts';
 import { feedWords } from './words-en.ts';
 
@@ -23,8 +24,6 @@ const COLOURS = {
   text: '#222222',
 };
 
-const escaped = (text: string): string =>
-  text.replace(/[&<>"']/g, (sign) => `&#${sign.charCodeAt(0)};`).replace(/\p{Cc}/gu, ' ');
 const round = (value: number): string => String(Number(value.toFixed(1)));
 
 /** Where a point of an area lies in its panel. */

@@ -3,21 +3,24 @@ import { type Dose, doseOf } from '../amounts/product.ts';
 import type { KilogramsPerSquareMetre } from '../base/units.ts';
 import type { Lawn } from '../model/lawn.ts';
 import type { Program } from '../model/program.ts';
-import type { SoilTest } from '../model/soil-test.ts';
 import { type Assigned, sizesOf } from './assign.ts';
 import { soilTestOf } from './condition.ts';
 import type { Ground } from './ground.ts';
+import type { PlacedStep } from './placed.ts';
 import { suits } from './rules/local.ts';
+import { shelfFor } from './shelf-left.ts';
 
-/** What the step puts down, of the products that the lawn has and the place lets it use. */
-export function doseFor({ lawn, products, asOf }: Ground, { step, program, areas }: Assigned): Dose | null {
+/** What the step puts down, of the products that the lawn has and the place lets it use. @param before Steps that are placed. */
+export function doseFor(ground: Ground, assigned: Assigned, before: readonly PlacedStep[]): Dose | null {
+  const { lawn, products, asOf } = ground;
+  const { step, program, areas } = assigned;
   if (!step.apply) return null;
   const allowed = new Map([...products].filter(([, product]) => suits(product, lawn, areas, asOf)));
   const sizes = sizesOf(lawn);
   const limits = [program.nitrogen?.single?.quick, ...(lawn.localRules ?? []).map(quickOf)].flatMap((one) => one ?? []);
   return doseOf(step.apply, {
     products: allowed,
-    shelf: new Map(Object.entries(lawn.shelf?.stock ?? {})),
+    shelf: shelfFor(ground, assigned, before),
     quickLimit: limits.length === 0 ? null : Math.min(...limits),
     asks: asksOf(lawn, areas, nitrogenOf(program)),
     area: areas.reduce((sum, area) => sum + (sizes.get(area) ?? 0), 0),
@@ -32,15 +35,13 @@ const nitrogenOf = ({ steps }: Program): KilogramsPerSquareMetre =>
   steps.reduce((sum, { apply }) => sum + (apply?.kind === 'nutrient' ? (apply.rates.N ?? 0) : 0), 0);
 
 /** What one soil test asks: the report's own amount in the share of the year's nitrogen, else by its word. */
-function askOf(
-  test: SoilTest | undefined,
-  nutrient: 'P2O5' | 'K2O',
-  nitrogen: KilogramsPerSquareMetre,
-): Ask | undefined {
+function askOf(lawn: Lawn, area: string, nutrient: 'P2O5' | 'K2O', nitrogen: KilogramsPerSquareMetre): Ask | undefined {
+  const word = nutrient === 'P2O5' ? 'phosphorus' : 'potassium';
+  const test = soilTestOf(lawn, area, word);
   const amount = test?.[nutrient];
   if (amount === 0) return 'none';
   if (amount !== undefined && nitrogen > 0) return { perNitrogen: amount / nitrogen };
-  const level = test?.[nutrient === 'P2O5' ? 'phosphorus' : 'potassium'];
+  const level = test?.[word];
   return level === 'low' ? 'some' : level === 'high' ? 'none' : undefined;
 }
 
@@ -49,7 +50,7 @@ function asksOf(lawn: Lawn, areas: readonly string[], nitrogen: KilogramsPerSqua
   const ask = (nutrient: 'P2O5' | 'K2O'): Ask | undefined => {
     const asked = new Map(
       areas.map((area) => {
-        const one = askOf(soilTestOf(lawn, area), nutrient, nitrogen);
+        const one = askOf(lawn, area, nutrient, nitrogen);
         return [JSON.stringify(one), one];
       }),
     );

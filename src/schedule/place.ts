@@ -101,7 +101,7 @@ function placeStep(
     dropped: null,
     windows: own,
     chance: chanceOf(own),
-    dose: doseFor(ground, assigned),
+    dose: doseFor(ground, assigned, others),
     progress: progressOf(assigned.id, ground.journal, areas, season),
     choice: null,
     pinned: false,

@@ -11,6 +11,7 @@ import type { Program } from '../model/program.ts';
 import type { WeatherSeries } from '../model/weather.ts';
 import { assign, programsOf, sizesOf } from './assign.ts';
 import { climateInputOf } from './climate-input.ts';
+import { knownOn } from './condition.ts';
 import type { Ground, PublishedDay } from './ground.ts';
 import { placeSteps } from './place.ts';
 import type { PlacedStep } from './placed.ts';
@@ -54,13 +55,14 @@ export interface PlacedSeason {
 }
 
 /** The season of the as-of day, and the steps in it and in the one that is near. */
-function turnsOf({ program, lawn, asOf, areaPrograms = new Map() }: PlanInput) {
+function turnsOf({ program, lawn: whole, asOf, areaPrograms = new Map() }: PlanInput) {
+  const lawn = knownOn(whole, asOf);
   const inTurn = assign(lawn, program, areaPrograms, asOf);
   const [season] = seasonsOf(program, lawn.location.latitude < 0, asOf);
   const seasons = [season, ...inTurn.flat().map((one) => one.season)];
   const from = Math.min(...seasons.map(({ start }) => start));
   const to = Math.max(...seasons.map(({ end }) => end)) + BEYOND;
-  return { inTurn, season, span: { asOf, from, to } };
+  return { inTurn, season, lawn, span: { asOf, from, to } };
 }
 
 /** The climate of a plan: its traces and what is the same in all of them; null where the weather cannot carry one. */
@@ -72,8 +74,8 @@ export function climateFor(input: PlanInput): ReturnType<typeof climateOf> {
 
 /** Places the steps of a lawn's programs on a climate of theirs. */
 export function placeOn(climate: Climate, input: PlanInput): PlacedSeason {
-  const { program, lawn, asOf, products, areaPrograms = new Map() } = input;
-  const { inTurn, season, span } = turnsOf(input);
+  const { program, asOf, products, areaPrograms = new Map() } = input;
+  const { inTurn, season, lawn, span } = turnsOf(input);
   const programs = new Map(
     [...programsOf(lawn, program, areaPrograms)].flatMap(([own, areas]) => areas.map((area) => [area, own] as const)),
   );

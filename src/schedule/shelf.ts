@@ -3,13 +3,18 @@ import type { Amount } from '../model/fields.ts';
 import type { Journal, JournalEntry } from '../model/journal.ts';
 import type { Lawn } from '../model/lawn.ts';
 import type { Product } from '../model/product.ts';
-import type { Application } from '../model/season.ts';
+import type { Application, AreaAmount } from '../model/season.ts';
 
 /** What one entry took of a product; null where it cannot be known. */
 export interface Work {
   readonly date: Day;
   readonly product: string;
   readonly amount: Amount | null;
+}
+
+/** A step with what it is to put down on its areas. */
+export interface Planned extends Pick<Application, 'id' | 'season'> {
+  readonly areas: readonly Pick<AreaAmount, 'id' | 'product' | 'amountKg' | 'amountL'>[];
 }
 
 /**
@@ -20,7 +25,7 @@ export interface Work {
  */
 export function workOf(
   journal: Journal,
-  applications: readonly Application[],
+  applications: readonly Planned[],
   products: ReadonlyMap<string, Product>,
 ): Work[] {
   return journal.flatMap((entry) => {
@@ -34,7 +39,7 @@ export function workOf(
 }
 
 /** What a step was to put down on the areas of an entry. */
-function plannedFor({ areas: named }: JournalEntry, { areas }: Application): Amount | null {
+function plannedFor({ areas: named }: JournalEntry, { areas }: Planned): Amount | null {
   const covered = areas.filter(({ id }) => named?.includes(id) ?? true);
   const [first] = covered;
   if (first?.amountKg != null)

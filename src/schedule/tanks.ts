@@ -55,10 +55,16 @@ function mixesOf(placed: DosedStep, areas: readonly AreaAmount[], sprayer: Spray
   }));
 }
 
-/** The product of a tank in words, rounded downward for a pesticide: never above the label. */
-function inTank({ amounts: [amount] }: Fill, { open }: Mix, { dose }: DosedStep, { display }: Writing): string {
+/** The product of a tank in words: never above the label, nor above a limit that leaves no room on one of its areas. */
+function inTank(
+  { amounts: [amount] }: Fill,
+  { areas, open }: Mix,
+  { dose, shares }: DosedStep,
+  { display }: Writing,
+): string {
   if (!amount || !dose?.product) return open ?? '';
-  return measurable(amount, dose.product, display).words;
+  const held = areas.some((area) => shares.get(area)?.tight ?? false);
+  return measurable(amount, dose.product, display, held).words;
 }
 
 /** How the tanks of a step are filled, as plain data. */

@@ -10,6 +10,7 @@ const us = displayOf('us', 'en-US');
 const metric = displayOf('metric', 'en-GB');
 const feed: Product = { id: 'feed', form: 'granular' };
 const bagged: Product = { ...feed, package: { size: { by: 'mass', value: 40 * factorOf('lb') } } };
+const odd: Product = { ...feed, package: { size: { by: 'mass', value: 50.6 * factorOf('lb') } } };
 const granule: Product = { ...feed, pesticide: 'pre-emergent' };
 const liquid: Product = { id: 'liquid', form: 'liquid' };
 const spray: Product = { ...liquid, pesticide: 'broadleaf' };
@@ -57,7 +58,44 @@ describe('packages', () => {
   test('none that is not near', () => expect(of(21, 'lb', bagged)).toMatchObject({ words: '21 lb', aid: null }));
 });
 
+describe('packages of what is rounded downward', () => {
+  const boxed: Product = { ...granule, package: { size: { by: 'mass', value: 18 * factorOf('lb') } } };
+  test('no half one: an eye may take too much', () =>
+    expect(of(9.05, 'lb', boxed)).toMatchObject({ words: '9 lb', aid: null }));
+  test('nor where a limit holds', () => expect(of(20.1, 'lb', bagged, us, true).aid).toBeNull());
+  test('whole ones', () => expect(of(36.2, 'lb', boxed)).toMatchObject({ words: '36 lb', aid: '2 packages of 18 lb' }));
+});
+
+describe('the second unit', () => {
+  test.each([
+    ['of a pesticide is rounded downward too', 0.109, spray, '3.2 mL (0.108 fl oz)'],
+    ['has no more digits than it needs', 2.82, spray, '83 mL (2.8 fl oz)'],
+    ['is rounded to the nearest otherwise', 0.8, liquid, '23.7 mL (0.8 fl oz)'],
+  ])('%s', (_, floz, product, words) => expect(of(floz, 'floz', product).words).toBe(words));
+  test('keeps within 1 %, never above where it is downward', () =>
+    fc.assert(
+      fc.property(fc.double({ min: 0.4, max: 4, noNaN: true }), fc.constantFrom(spray, liquid), (floz, product) => {
+        const { words } = of(floz, 'floz', product);
+        const beside = Number(/([0-9.]+) fl oz/.exec(words)?.[1]);
+        expect(Math.abs(beside / floz - 1)).toBeLessThanOrEqual(0.01 + 1e-6);
+        if (product === spray) expect(beside).toBeLessThanOrEqual(floz * (1 + 1e-6));
+      }),
+      { seed: 27 },
+    ));
+});
+
 describe('the rounding', () => {
+  test('is counted from what was asked for, not from a package near it', () => {
+    expect(of(50.12, 'lb', odd)).toMatchObject({ words: '50.5 lb', aid: '1 package of 50.6 lb' });
+  });
+  test('is shown in the unit of the words, no coarser than they are', () => {
+    expect(of(2.82, 'floz', spray).exact).toBe('83.4 mL');
+    expect(of(1.3, 'gal', spray).exact).toBe('1 gal 38.4 fl oz');
+    expect(of(12.35, 'gal', spray)).toMatchObject({ words: '12.25 gal', exact: '12.35 gal' });
+    expect(of(0.374, 'cuyd', compost)).toMatchObject({ words: '10 cu ft', exact: '10.1 cu ft' });
+  });
+  test('of less than a syringe can tell is to three digits', () =>
+    expect(of(0.97, 'mL', spray)).toMatchObject({ words: '0.97 mL', exact: null }));
   test('is downward for a pesticide', () =>
     expect(of(4.999, 'lb', granule)).toMatchObject({ words: '4 lb 15.5 oz', rounding: 'down' }));
   test('is downward where a limit holds', () => {
@@ -76,7 +114,7 @@ describe('the rounding', () => {
     fc.assert(
       fc.property(
         fc.double({ min: 0.01, max: 500, noNaN: true }),
-        fc.constantFrom(feed, granule, bagged, spray, liquid, compost),
+        fc.constantFrom(feed, granule, bagged, odd, spray, liquid, compost),
         fc.boolean(),
         fc.constantFrom(us, metric),
         (kg, product, held, display) => {

@@ -42,7 +42,7 @@ program: ${program}
 products: [products.yaml]
 areas: { front: { rectangle: [50 ft, 20 ft] } }
 facts: ${JSON.stringify(facts)}
-${pH === undefined ? '' : `soil: { tests: [{ date: 2026-09-01, pH: ${pH}, phosphorus: low, potassium: low }] }\n`}`;
+${pH === undefined ? '' : `soil: { tests: [{ date: 2026-06-01, pH: ${pH}, phosphorus: low, potassium: low }] }\n`}`;
   return compile({
     lawn: { name: 'trial-lawn.yaml', text },
     lookup,

@@ -4,7 +4,7 @@
  * Within ±0.5 % of the exact value; where a source prints a rounded one, the printed one stands beside it.
  */
 import { describe, expect, test } from 'vitest';
-import { OUNCE_COURSE, outputByCourse, outputByNozzle, speedOver } from '../../src/amounts/sprayer/output.ts';
+import { outputByCourse, outputByNozzle, speedOver } from '../../src/amounts/sprayer/output.ts';
 import { factorOf } from '../../src/base/units.ts';
 import type { Application, SprayerPlan } from '../../src/model/season.ts';
 import { inventedWeather } from '../invented-weather.ts';
@@ -17,6 +17,8 @@ const GAL = factorOf('gal');
 const FLOZ = factorOf('floz');
 const INCH = 0.0254;
 const FOOT = 0.3048;
+/** The course on which ounces caught are gallons per acre. */
+const COURSE = factorOf('acre') / 128;
 const GPA = GAL / factorOf('acre');
 const SECOND = 1 / 86_400;
 const MPH = 0.44704;
@@ -24,27 +26,28 @@ const within = (value: number, exact: number) => expect(Math.abs(value / exact -
 
 describe('the 1/128-acre method', () => {
   test('a course is 340.3125 ft² (Larimer Co. CO, Albany Co. WY print 340)', () => {
-    expect(OUNCE_COURSE / FOOT ** 2).toBeCloseTo(340.3125, 9);
+    expect(COURSE / FOOT ** 2).toBeCloseTo(340.3125, 9);
   });
   // read: extension slides (slidegur 5284). The sides are 340 and 342 ft², 0.1 and 0.6 % off the exact course.
   test('10 × 34 ft is a course', () => {
-    within(10 * 34 * FOOT ** 2, OUNCE_COURSE);
+    within(outputByCourse({ course: 10 * 34 * FOOT ** 2, caught: 40 * FLOZ }) / GPA, 40);
   });
   test.each([
     [18.5, 18.5],
     [1.5, 228],
   ])('%d × %d ft, as printed, is a course to 0.6 %%', (length, width) => {
-    expect(Math.abs((length * width * FOOT ** 2) / OUNCE_COURSE - 1)).toBeLessThan(0.006);
+    const output = outputByCourse({ course: length * width * FOOT ** 2, caught: 40 * FLOZ });
+    expect(Math.abs(output / GPA / 40 - 1)).toBeLessThan(0.006);
   });
   test('40 fl oz caught are 40 gal/acre (read: extension slides, slidegur 5284)', () => {
-    within(outputByCourse({ course: OUNCE_COURSE, caught: 40 * FLOZ }) / GPA, 40);
+    within(outputByCourse({ course: COURSE, caught: 40 * FLOZ }) / GPA, 40);
   });
   test('the ounces caught in the same 51 s do not hang on the time (read: slidegur 5284)', () => {
     const time = 51 * SECOND;
-    within(outputByCourse({ course: OUNCE_COURSE, caught: 40 * FLOZ, time, caughtIn: time }) / GPA, 40);
+    within(outputByCourse({ course: COURSE, caught: 40 * FLOZ, time, caughtIn: time }) / GPA, 40);
   });
   test('a bucket held for half of the time counts twice (arithmetic)', () => {
-    const held = { course: OUNCE_COURSE, caught: 20 * FLOZ, time: 51 * SECOND, caughtIn: 25.5 * SECOND };
+    const held = { course: COURSE, caught: 20 * FLOZ, time: 51 * SECOND, caughtIn: 25.5 * SECOND };
     within(outputByCourse(held) / GPA, 40);
   });
   test('at 40 gal/acre a gallon covers 1/40 acre, 1089 ft² (read: slidegur 5284; 1089 derived)', () => {
@@ -107,7 +110,7 @@ describe('soilclock sprayer', () => {
   });
   test('the pace is that of the course: 51 s for 1/128 acre (slidegur 5284)', async () => {
     const { sprayer } = await told(CATCH);
-    within((sprayer.paceSPerM2 ?? 0) * OUNCE_COURSE, 51);
+    within((sprayer.paceSPerM2 ?? 0) * COURSE, 51);
   });
   test('an acre takes 40 tanks of a gallon, each with 0.8 fl oz of 32 fl oz/acre (slidegur 5284; printed about 24 mL, exactly 23.66)', async () => {
     const { tanks } = await told(CATCH, '32 fl oz/acre');

@@ -101,6 +101,36 @@ describe('a step by the soil test', () => {
   });
 });
 
+describe('of several reports', () => {
+  const bound = LIME.replace('work: spread', 'work: spread, only-if: { soil-test: { pH: { below: 6 } } }');
+  const reports = (...tests: string[]) =>
+    `${PRODUCTS}soil: { tests: [${tests.map((one) => `{ ${one} }`).join(', ')}] }\n`;
+  const ASKED = 'date: 2026-09-05, pH: 5.6, lime: 20 lb/1000 sqft';
+  test('a later one that tells of something else leaves the earlier standing', async () => {
+    const season = await plan({ steps: bound, lawn: reports(ASKED, 'date: 2027-02-20, potassium: low') });
+    expect(pounds(season, 'lime')).toBeCloseTo(20, 6);
+    expect(application(season, 'lime').soilTest[0]?.test).toBe('2026-09-05');
+  });
+  test('a later pH takes the place of the earlier one and of its lime', async () => {
+    const season = await plan({ steps: bound, lawn: reports(ASKED, 'date: 2027-02-20, pH: 6.4') });
+    expect(application(season, 'lime').status).toBe('dropped');
+  });
+  test('one of a day to come changes nothing', async () => {
+    const season = await plan({
+      steps: bound,
+      lawn: reports(ASKED, 'date: 2027-09-01, pH: 6.8, lime: 0 lb/1000 sqft'),
+    });
+    expect(pounds(season, 'lime')).toBeCloseTo(20, 6);
+  });
+  test('nor lifts a ban', async () => {
+    const ban = 'local-rules: [{ forbid: [phosphorus], unless: soil-test-low, because: "a rule" }]\n';
+    const steps = PHOSPHATE.replace(', by: soil-test', '');
+    const on = async (date: string) =>
+      application(await plan({ steps, lawn: reports(`date: ${date}, phosphorus: low`) + ban }), 'phosphate').date;
+    expect([await on('2027-09-01'), await on('2027-02-20')]).toEqual([null, '2027-05-01']);
+  });
+});
+
 // At 30 ppm of Mehlich-3 phosphorus the minimum levels (Woods et al. 2016: 21 ppm) and the sufficiency range (Carrow et al. 2003:
 // 27 to 54) call it enough, Penn State recommends phosphate (below 45 ppm), and Rutgers says medium (60 lb/acre of 46 to 71). No
 // table stands between: the word and the amount of the report that the lawn has are what counts.

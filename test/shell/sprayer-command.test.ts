@@ -108,6 +108,18 @@ describe('soilclock sprayer', () => {
     expect(back?.map(({ areas }) => areas)).toEqual([['back']]);
     expect(back?.[0]?.productL ?? 0).toBeLessThan(front?.[0]?.productL ?? 0);
   });
+  test('never puts more into a tank than a limit leaves room for', async () => {
+    // 6 fl oz bring 0.04694 lb of nitrogen: the limit leaves 5.995 fl oz on 1000 ft², 23.98 in a tank for 4000.
+    const lawn = `${LIQUID}${AREAS}local-rules: [{ limit: N, single: 0.0469 lb/1000 sqft }]\n`;
+    const { steps } = await sprayer({ sprayer: FOUR, lawn });
+    expect(steps[0]?.tanks[0]?.amount).toBe('709 mL (23.9 fl oz)');
+  });
+  test('says what is wrong with the plan, in words and as data', async () => {
+    const one = { lawn: AREAS, apply: '{ pesticide: broadleaf }', sprayer: FOUR };
+    expect((await sprayer(one)).problems.map(({ code }) => code)).toContain('no-label');
+    const { stderr } = await soilclock(folder(one), ['sprayer', 'lawn.yaml', '--as-of', '2027-02-01']);
+    expect(stderr).toContain('[no-label]');
+  });
   test('says where the product leaves no room for water', async () => {
     const apply = '{ product: tonic, rate: 2 gal/1000 sqft }';
     const { steps } = await sprayer({ sprayer: FOUR, apply });

@@ -75,6 +75,11 @@ describe('a step', () => {
     expect(settings.map(({ areas }) => areas)).toEqual([['front'], ['back', 'island']]);
     expect(settings[0]?.passGPerM2 ?? 0).toBeLessThan(settings[1]?.passGPerM2 ?? 0);
   });
+  test('held by a limit is rounded downward in all', async () => {
+    // 0.4 lb of nitrogen is 0.8696 lb of urea on 1000 ft², 3.5899 lb on the 4128.4 ft² of the three areas.
+    const lawn = `${EQUIPMENT}${AREAS}local-rules: [{ limit: N, single: 0.4 lb/1000 sqft, because: "a rule" }]\n`;
+    expect((await report(folder(lawn), 'feed')).amount).toBe('3.58 lb');
+  });
   test('that is a pesticide is never tried above its rate', async () => {
     const { course } = (await report(folder(), 'barrier')).settings[0]!;
     expect(course.mostKg).toBe(course.deliversKg);

@@ -2,7 +2,7 @@ import type { Display, Rounding } from '../../base/display.ts';
 import type { Amount } from '../../model/fields.ts';
 import { isPesticide, type Product, packagesOf } from '../../model/product.ts';
 import { inWords, roundingOf } from './in-words.ts';
-import { stepsFor } from './steps.ts';
+import { isNear, type Step, stepsFor } from './steps.ts';
 
 /** An amount as a person can measure it off. */
 export interface Measurable {
@@ -13,14 +13,12 @@ export interface Measurable {
   /** The same by a measure at hand: "half a package of 40 lb", "1.5 cups"; null where none fits. */
   readonly aid: string | null;
   readonly rounding: Rounding;
-  /** What was asked for, in words, where rounding shows in them; else null. */
+  /** What was asked for, in the unit of the words, where rounding shows in them; else null. */
   readonly exact: string | null;
 }
 
-/** Rounding may change an amount by this share: a fifth of the ±5 % within which a spreader is taken to be right. */
-const SHARE = 0.01;
 const HAIR = 1e-9;
-/** Up to so many packages a half one is told by eye. */
+/** Up to so many packages a half one is told by eye; whole ones alone where the amount is rounded downward. */
 const PACKAGES = 12;
 
 /**
@@ -32,33 +30,41 @@ const PACKAGES = 12;
  */
 export function measurable(amount: Amount, product: Product, display: Display, held = false): Measurable {
   const rounding = held ? 'down' : roundingOf(product);
-  const asked = inWords(amount, display, rounding);
+  const asked = amount.value;
   const base = { rounding, aid: null, exact: null };
-  if (amount.value <= 0) return { ...base, amount, words: asked };
+  if (asked <= 0) return { ...base, amount, words: inWords(amount, display, rounding) };
+  const steps = stepsFor(display.system, amount.by, product.form === 'amendment').filter(
+    ({ from, aid }) => asked >= from && (!isPesticide(product) || !aid),
+  );
   const half = halfPackages(amount, product, rounding);
-  const target = half === null ? amount : { ...amount, value: half.value };
-  const kitchen = !isPesticide(product);
-  const fitting = stepsFor(display.system, amount.by, product.form === 'amendment')
-    .filter(({ from, aid }) => amount.value >= from && (kitchen || !aid))
-    .map((step) => ({ step, value: toStep(target.value, step.size, rounding) }))
-    .find(({ value }) => isNear(value, target.value));
-  if (!fitting) return { ...base, amount, words: asked };
-  const { step, value } = fitting;
-  const words = step.words(value);
-  const exact = inWords(amount, display);
+  const ofHalf = half && inSteps(half.value, asked, rounding, steps);
+  const found = ofHalf ?? inSteps(asked, asked, rounding, steps);
+  // Less than the finest scale or syringe can tell: three digits, and whoever measures it sees to it.
+  if (!found) return { ...base, amount, words: steps.at(-1)?.exact(asked, rounding) ?? '' };
+  const { step, value } = found;
+  const exact = step.exact(asked);
   return {
     amount: { ...amount, value },
-    words,
-    aid: half === null ? (step.aid?.(value) ?? null) : packagesInWords(half, display),
+    words: step.words({ value, asked, rounding }),
+    aid: half && ofHalf ? packagesInWords(half, display) : (step.aid?.(value) ?? null),
     rounding,
-    exact: Math.abs(value - amount.value) > amount.value * 1e-3 && exact !== words ? exact : null,
+    exact: Math.abs(value - asked) > asked * 1e-3 && exact !== step.exact(value) ? exact : null,
   };
+}
+
+/** The coarsest step in which an amount is near enough to what was asked for. @returns Null where none is fine enough. */
+function inSteps(
+  target: number,
+  asked: number,
+  rounding: Rounding,
+  steps: readonly Step[],
+): { readonly step: Step; readonly value: number } | null {
+  const each = steps.map((step) => ({ step, value: toStep(target, step.size, rounding) }));
+  return each.find(({ value }) => isNear(value, asked)) ?? null;
 }
 
 const toStep = (value: number, step: number, rounding: Rounding): number =>
   Math[rounding === 'down' ? 'floor' : 'round'](value / step + HAIR) * step;
-
-const isNear = (value: number, asked: number): boolean => value > 0 && Math.abs(value / asked - 1) <= SHARE + HAIR;
 
 interface Halves {
   readonly value: number;
@@ -66,11 +72,11 @@ interface Halves {
   readonly size: Amount;
 }
 
-/** Whole and half packages that come near enough; null where none does. */
+/** Packages that come near enough; null where none do. An eye may take too much for a half, so downward they are whole. */
 function halfPackages(amount: Amount, product: Product, rounding: Rounding): Halves | null {
   for (const { size } of packagesOf(product)) {
     if (size.by !== amount.by) continue;
-    const value = toStep(amount.value, size.value / 2, rounding);
+    const value = toStep(amount.value, rounding === 'down' ? size.value : size.value / 2, rounding);
     if (isNear(value, amount.value) && value <= PACKAGES * size.value * (1 + HAIR))
       return { value, count: value / size.value, size };
   }

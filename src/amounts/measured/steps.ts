@@ -1,6 +1,21 @@
-import type { UnitSystem } from '../../base/display.ts';
+import { type Rounding, significant, type UnitSystem } from '../../base/display.ts';
 import { factorOf } from '../../base/units.ts';
 import type { Amount } from '../../model/fields.ts';
+
+/** Rounding may change an amount by this share: a fifth of the ±5 % within which a spreader is taken to be right. */
+const SHARE = 0.01;
+const HAIR = 1e-9;
+
+/** Whether a rounded amount is near enough to what was asked for. */
+export const isNear = (value: number, asked: number): boolean =>
+  value > 0 && Math.abs(value / asked - 1) <= SHARE + HAIR;
+
+/** An amount that is a whole number of steps, and what it was rounded from [kg or m³]. */
+interface Stepped {
+  readonly value: number;
+  readonly asked: number;
+  readonly rounding: Rounding;
+}
 
 /** A step that some measure in a shed can tell apart: a scale, a marked jug, a cup. */
 export interface Step {
@@ -9,48 +24,71 @@ export interface Step {
   /** The step is for amounts from here on [kg or m³]; a cup of grains of sand is no measure. */
   readonly from: number;
   /** An amount that is a whole number of steps, in words. */
-  readonly words: (value: number) => string;
-  /** The same in kitchen measures, beside the words; never for a pesticide. */
+  readonly words: (stepped: Stepped) => string;
+  /** Any amount in the unit of the words, to three digits and no coarser than the step. */
+  readonly exact: (value: number, rounding?: Rounding) => string;
+  /** A whole number of steps in kitchen measures, beside the words; never for a pesticide. */
   readonly aid?: (value: number) => string;
 }
 
 /** A number without trailing zeros. */
 const plain = (value: number, decimals: number): string => String(Number(value.toFixed(decimals)));
 
+/** A number to three digits; to hundredths where steps are that fine, so that it is no coarser than they are. */
+function toThree(value: number, size: number, rounding?: Rounding): string {
+  const digits = Math.max(3, decimalsOf(size) + 1 + Math.floor(Math.log10(Math.max(value, HAIR))));
+  return significant(value, digits, rounding);
+}
+
+const decimalsOf = (size: number): number => (String(size).split('.')[1] ?? '').length;
+
 /** Steps of one unit, in words as a plain number of it. */
 const stepsOf = (unit: string, name: string, sizes: readonly number[], from = 0): Step[] =>
   sizes.map((size) => ({
     size: size * factorOf(unit),
     from: from * factorOf(unit),
-    words: (value) => `${plain(value / factorOf(unit), 3)} ${name}`,
+    words: ({ value }) => `${plain(value / factorOf(unit), 3)} ${name}`,
+    exact: (value, rounding) => `${toThree(value / factorOf(unit), size, rounding)} ${name}`,
   }));
 
 /** Steps of a small unit, in words of a large one and what is over. @param each Small ones in a large one. */
-const mixedSteps = (large: string, small: string, name: string, each: number, sizes: readonly number[]): Step[] =>
-  sizes.map((size) => ({
+function mixedSteps(large: string, small: string, name: string, each: number, sizes: readonly number[]): Step[] {
+  const mixed = (count: number) => {
+    const whole = Math.floor(count / each);
+    const rest = plain(count - whole * each, 3);
+    return [whole > 0 ? `${whole} ${large}` : '', rest !== '0' ? `${rest} ${name}` : ''].filter(Boolean).join(' ');
+  };
+  return sizes.map((size) => ({
     size: size * factorOf(small),
     from: 0,
-    words: (value) => {
-      const count = Math.round((value / factorOf(small)) * 1000) / 1000;
-      const whole = Math.floor(count / each);
-      const rest = plain(count - whole * each, 3);
-      return [whole > 0 ? `${whole} ${large}` : '', rest !== '0' ? `${rest} ${name}` : ''].filter(Boolean).join(' ');
-    },
+    words: ({ value }) => mixed(Math.round((value / factorOf(small)) * 1000) / 1000),
+    exact: (value, rounding) => mixed(Number(toThree(value / factorOf(small), 0.1, rounding))),
   }));
+}
+
+/** An amount with as few digits as come near enough to what was asked for, and where it is rounded downward no more than is measured. */
+function fewDigits({ value, asked, rounding }: Stepped, unit: string): string {
+  for (let digits = 1; digits < 6; digits++) {
+    const shown = significant(value / factorOf(unit), digits, rounding);
+    if (isNear(Number(shown) * factorOf(unit), asked)) return shown;
+  }
+  return significant(value / factorOf(unit), 6, rounding);
+}
 
 /** Steps in a metric unit, with the other one beside it: what only a fine scale or a syringe can tell. */
 const fineSteps = (unit: string, sizes: readonly number[], beside: string, name: string): Step[] =>
   sizes.map((size) => ({
     size: size * factorOf(unit),
     from: 0,
-    words: (value) =>
-      `${plain(value / factorOf(unit), 1)} ${unit} (${plain(value / factorOf(beside), value < 0.1 * factorOf(beside) ? 3 : 2)} ${name})`,
+    words: (stepped) => `${plain(stepped.value / factorOf(unit), 1)} ${unit} (${fewDigits(stepped, beside)} ${name})`,
+    exact: (value, rounding) => `${toThree(value / factorOf(unit), size, rounding)} ${unit}`,
   }));
 
 const cup: Step = {
   size: factorOf('cup') / 4,
   from: factorOf('cup') / 4,
-  words: (value) => `${plain(value / factorOf('floz'), 2)} fl oz`,
+  words: ({ value }) => `${plain(value / factorOf('floz'), 2)} fl oz`,
+  exact: (value) => `${toThree(value / factorOf('floz'), 1)} fl oz`,
   aid: (value) => {
     const cups = value / factorOf('cup');
     return `${plain(cups, 2)} ${cups > 1 ? 'cups' : 'cup'}`;
@@ -61,7 +99,8 @@ const CUBIC_FOOT = 0.3048 ** 3;
 const cubicFeet: Step = {
   size: CUBIC_FOOT,
   from: 2 * CUBIC_FOOT,
-  words: (value) => `${plain(value / CUBIC_FOOT, 0)} cu ft`,
+  words: ({ value }) => `${plain(value / CUBIC_FOOT, 0)} cu ft`,
+  exact: (value) => `${toThree(value / CUBIC_FOOT, 1)} cu ft`,
 };
 
 /** Steps from coarse to fine, as usual scales, jugs and barrows have them: common practice. */

@@ -1,30 +1,19 @@
-import {
-  type CubicMetresPerSquareMetre,
-  type Days,
-  factorOf,
-  type Metres,
-  type MetresPerSecond,
-  type SquareMetres,
-} from '../../base/units.ts';
+import type { CubicMetresPerSquareMetre, Days, Metres, MetresPerSecond, SquareMetres } from '../../base/units.ts';
 import type { CatchTest, NozzleTest, Sprayer } from '../../model/sprayer.ts';
 
 const SECONDS_PER_DAY = 86_400;
 
 /**
- * A course of 1/128 acre, on which the fluid ounces caught are gallons per acre, since a gallon has 128 of them: 340.3125 ft².
- * Extension services print 340 ft², paced as 18.5 × 18.5 ft (342.25), 10 × 34 ft (340) or 1.5 × 228 ft (342): up to 0.6 % off.
- * Source: Larimer County CO and Albany County WY weed districts; extension slides (slidegur 5284).
- */
-export const OUNCE_COURSE: SquareMetres = factorOf('acre') / 128;
-
-/**
- * What a sprayer puts down, by what it puts on a measured course.
+ * What a sprayer puts down, by what it puts on a measured course. On one of 1/128 acre, 340.3 ft², the fluid ounces caught are
+ * gallons per acre, since a gallon has 128 of them; extension services print 340 ft², paced as 18.5 × 18.5 ft (342.25), 10 × 34 ft
+ * (340) or 1.5 × 228 ft (342): up to 0.6 % off.
  *
  * @param course Size of the course [m²].
  * @param caught What all its nozzles gave into a bucket [m³], in the time that the course took.
  * @param time, caughtIn Where the bucket was held for another time: that of the course and that of the bucket, in one unit.
  * @returns Output [m³/m²].
- * @example outputByCourse({ course: OUNCE_COURSE, caught: 40 * factorOf('floz') }) //=> 40 gal/acre in m³/m²
+ * Source: Larimer County CO and Albany County WY weed districts; extension slides (slidegur 5284).
+ * @example outputByCourse({ course: factorOf('acre') / 128, caught: 40 * factorOf('floz') }) //=> 40 gal/acre in m³/m²
  */
 export function outputByCourse({ course, caught, time = 1, caughtIn = time }: CatchTest): CubicMetresPerSquareMetre {
   return (caught * time) / (caughtIn * course);

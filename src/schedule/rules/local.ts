@@ -61,7 +61,8 @@ const NEW = 365;
 function isLifted(substance: string, { unless }: ForbidRule, { lawn, areas, day }: Where): boolean {
   if (areas.length === 0) return false;
   const low = (area: string) =>
-    (substance === 'phosphorus' || substance === 'potassium') && soilTestOf(lawn, area)?.[substance] === 'low';
+    (substance === 'phosphorus' || substance === 'potassium') &&
+    soilTestOf(lawn, area, substance)?.[substance] === 'low';
   const isNew = (area: string) => {
     const turf = lawn.areas[area]?.turf ?? lawn.turf;
     const since = turf?.seeded ?? turf?.sodded;

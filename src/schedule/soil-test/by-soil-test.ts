@@ -10,6 +10,7 @@ import { broughtBefore, broughtBeside } from './brought.ts';
 import { bringsOf, type TestedArea, type TestedStep, testable } from './tested.ts';
 
 const HAIR = 1e-9;
+const ABOUT = { lime: 'pH', P2O5: 'phosphorus', K2O: 'potassium' } as const;
 
 /**
  * Holds the steps that go by a soil test to what it still asks for on each area, in the order of their days; one of which
@@ -48,7 +49,7 @@ function testedOn(area: string, one: DosedStep, apply: ByTest, around: Surroundi
   const { placed, others, ground, sizes } = around;
   const { dose, season, choice } = one;
   const what = testable(apply, dose?.product ?? null);
-  const test = soilTestOf(ground.lawn, area);
+  const test = soilTestOf(ground.lawn, area, ABOUT[what]);
   const base = { area, what, test: test?.date ?? null, acidity: test?.acidity ?? null };
   if (!test) return { ...base, by: 'no-test', asked: 0, done: 0, others: 0, now: 0, left: 0 };
   const { by, rate } = askedBy(test, what, apply.kind === 'amendment' ? apply.goal : undefined);

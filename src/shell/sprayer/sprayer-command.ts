@@ -46,9 +46,10 @@ export function sprayerCommand(words: readonly string[], options: SprayerOptions
   const { steps } = found;
   io.stdout(
     options.json
-      ? `${JSON.stringify(asData(season, steps), null, 2)}\n`
+      ? `${JSON.stringify(asData(season, steps, problems), null, 2)}\n`
       : sprayerReport(season, steps, asked.step !== undefined, Math.min(io.columns, 100)),
   );
+  if (!options.json) printProblems(problems, io);
   return EXIT.fine;
 }
 
@@ -72,7 +73,7 @@ function sprayed(
 }
 
 /** The same as plain data: a unit in its key, absent is null. */
-const asData = ({ lawn, asOf, sprayer }: Season, steps: readonly Application[]) => ({
+const asData = ({ lawn, asOf, sprayer }: Season, steps: readonly Application[], problems: readonly Problem[]) => ({
   kind: 'sprayer',
   version: 1,
   lawn,
@@ -88,4 +89,5 @@ const asData = ({ lawn, asOf, sprayer }: Season, steps: readonly Application[]) 
     cautions,
     notJudged,
   })),
+  problems,
 });

@@ -2,7 +2,7 @@ import { netArea } from '../../amounts/area.ts';
 import type { DialRecord } from '../../amounts/dial/advise.ts';
 import { dialRecordsOf, withPlanned } from '../../amounts/dial/records.ts';
 import { labelMostOf } from '../../amounts/dial/second-pass.ts';
-import { inWords, roundingOf } from '../../amounts/measured/in-words.ts';
+import { inWords } from '../../amounts/measured/in-words.ts';
 import { areaReport, type Load, settingsFor } from '../../amounts/spreader/report.ts';
 import { speedOf, swathOf, walkOver } from '../../amounts/spreader/spreader.ts';
 import { displayOf } from '../../base/display.ts';
@@ -92,7 +92,7 @@ export function reportOf({ season, lawn, journal, products, chosen, application,
     product: product ? { id: product.id, name: product.name ?? product.id, pesticide: isPesticide(product) } : null,
     amountKg,
     amount:
-      amountKg !== null && product ? inWords({ by: 'mass', value: amountKg }, display, roundingOf(product)) : null,
+      amountKg !== null && product ? inWords({ by: 'mass', value: amountKg }, display, roundingIn(application)) : null,
     spreader: {
       id,
       kind: spreader?.kind ?? 'rotary',
@@ -116,6 +116,10 @@ export function reportOf({ season, lawn, journal, products, chosen, application,
   };
   return { report, walks };
 }
+
+/** How the sum of the areas is rounded: downward where that of one of them is. */
+const roundingIn = (application: Application | null) =>
+  application?.areas.some(({ measured }) => measured?.rounding === 'down') ? 'down' : 'nearest';
 
 /** What the journal has of a product and a spreader. */
 function recordsOf(product: Product, spreader: string | null, lawn: Lawn, journal: Journal): DialRecord[] {
