@@ -126,9 +126,11 @@ export function cappedShares(planned: readonly Use[], done: readonly Use[], caps
     const holding = caps.filter((cap) => inPeriod(use.day, cap.between) && !(cap.unlessTested && use.tested));
     for (const cap of holding) {
       const brought = broughtBy(use.dose, cap.counted);
+      // A limit that is over already has less than no room, which what brings nothing of it does not ask for.
+      if (brought <= 0) continue;
       const room = cap.per === 'year' ? cap.limit - (sums.get(cap) ?? 0) : cap.limit;
       const share = brought <= room + HAIR ? 1 : cap.whole ? 0 : Math.max(0, room / brought);
-      if (brought > 0) most = Math.min(most, room / brought);
+      most = Math.min(most, room / brought);
       if (share < held.share) held = { share, cap, tight: true };
     }
     for (const cap of caps) {
