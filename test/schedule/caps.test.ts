@@ -1,22 +1,25 @@
 /** How limits hold planned uses: each by itself, day by day, and nothing that a limit does not count. */
 import { describe, expect, test } from 'vitest';
 import { type Cap, cappedShares, type Use } from '../../src/schedule/caps.ts';
+import { spanOf } from '../../src/schedule/spans.ts';
 import { application, feed, PRODUCTS, plan, work } from './plan-kit.ts';
 
 const urea = { id: 'urea', form: 'granular', analysis: { N: 0.46, P2O5: 0, K2O: 0 } } as const;
 const lime = { id: 'lime', form: 'granular', neutralising: 0.9 } as const;
+const season = { year: 2027, start: 0, end: 364 };
 const yearly: Cap = {
   name: 'nitrogen-yearly',
   counted: { kind: 'nutrient', nutrient: 'N' },
   per: 'year',
   limit: 10,
-  between: undefined,
+  span: spanOf(season),
   by: 'program',
   source: null,
   whole: false,
 };
 const use = (product: Use['dose']['product'], value: number, day = 100): Use => ({
   day,
+  season,
   dose: { product, rate: { by: 'mass', value } } as Use['dose'],
 });
 

@@ -1,5 +1,6 @@
 import { inWords } from '../../amounts/amount.ts';
 import { netArea } from '../../amounts/area.ts';
+import { inMeasure } from '../../amounts/in-measure.ts';
 import { formatDay } from '../../base/day.ts';
 import { type Problem, problem } from '../../base/problem.ts';
 import { entriesInForce } from '../../model/corrections.ts';
@@ -7,7 +8,7 @@ import type { Rate } from '../../model/fields.ts';
 import type { JournalEntry } from '../../model/journal.ts';
 import { isPesticide, type Product } from '../../model/product.ts';
 import type { Season } from '../../model/season.ts';
-import { measured, workOf } from '../../schedule/shelf.ts';
+import { workOf } from '../../schedule/shelf.ts';
 import { type DidInput, displayFor } from './input.ts';
 
 /** What scales and rounding may add to a label's rate without being more than it. */
@@ -80,5 +81,5 @@ function yearProblems(
 const sizeOf = ({ linked }: DidInput, areas: readonly string[]): number =>
   areas.reduce((sum, id) => sum + (linked.lawn.areas[id] ? netArea(linked.lawn.areas[id]) : 0), 0);
 
-const measuredAs = ({ by }: Rate, product: Product, amount: Parameters<typeof measured>[0] | null): number | null =>
-  amount && measured(amount, by, product);
+const measuredAs = ({ by }: Rate, product: Product, amount: Parameters<typeof inMeasure>[0] | null): number | null =>
+  amount && inMeasure(amount, by, product);
