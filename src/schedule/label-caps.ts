@@ -16,7 +16,8 @@ export function labelCaps(products: readonly Product[], season: SeasonYear): rea
   return [...products.flatMap(productCaps), ...activeCaps(products)].map((cap) => ({ ...cap, span }));
 }
 
-type LabelCap = Omit<Cap, 'span'>;
+/** A limit of a label before it is known over which days it counts. */
+export type LabelCap = Omit<Cap, 'span'>;
 
 /** One application needs no cap here: a rate above its own `per-application` is an error of the label entry. */
 function productCaps(product: Product): LabelCap[] {
@@ -25,7 +26,8 @@ function productCaps(product: Product): LabelCap[] {
   return [capOf(product.id, 'year', { kind: 'product', product: product.id, by: perYear.by }, perYear.value, product)];
 }
 
-function activeCaps(products: readonly Product[]): LabelCap[] {
+/** The limits on the actives of some products. */
+export function activeCaps(products: readonly Product[]): LabelCap[] {
   const actives = new Set(products.flatMap(({ actives }) => Object.keys(actives ?? {})));
   return [...actives].flatMap((active) => {
     const holding = products.filter((product) => Object.hasOwn(product.actives ?? {}, active));
@@ -60,10 +62,12 @@ function capOf(name: string, per: Cap['per'], counted: Counted, value: number, p
     per,
     limit: inLimitUnits(value, by),
     by: 'label',
-    source: `label of ${product.name ?? product.id}`,
+    source: labelSource(product),
     whole: true,
   };
 }
+
+export const labelSource = (product: Product): string => `label of ${product.name ?? product.id}`;
 
 /**
  * Limits that a label entry could name and does not, by their keys: a limit on the product, or on each of its actives. Where
