@@ -3,6 +3,7 @@ import type { Amount } from '../model/fields.ts';
 import type { Nutrient } from '../model/nutrient.ts';
 import { isPesticide, type Product, packagesOf } from '../model/product.ts';
 import type { ApplyOf } from '../model/program.ts';
+import { inMeasure } from './in-measure.ts';
 import { cheapestCover } from './packages.ts';
 
 /** What a soil test says of a nutrient: some is wanted, none is, or so much for each unit of nitrogen. */
@@ -132,7 +133,8 @@ function awayFrom(
 
 /** New packages for a step and what they cost; one of unknown cost where the product names no package. */
 function purchaseOf(product: Product, kg: number, stock: Amount | undefined): { count: number; cost: number | null } {
-  const inKg = ({ by, value }: Amount) => (by === 'mass' ? value : value * (product.density ?? 0));
+  // What cannot be weighed is no stock that could be counted on, and no package to reckon with.
+  const inKg = (amount: Amount) => inMeasure(amount, 'mass', product) ?? 0;
   const short = kg - (stock ? inKg(stock) : 0);
   if (short <= HAIR) return { count: 0, cost: 0 };
   const sizes = packagesOf(product)

@@ -4,6 +4,7 @@ import type { Nutrient } from '../model/nutrient.ts';
 import { isPesticide, type Product, packagesOf } from '../model/product.ts';
 import type { Apply, ApplyOf } from '../model/program.ts';
 import { type Choice, type Chosen, chooseProduct } from './choose-product.ts';
+import { inMeasure } from './in-measure.ts';
 
 /** The product that a step puts down and how much of it on each square metre; what is missing otherwise. */
 export type Dose = (
@@ -86,17 +87,18 @@ function nutrientDose(apply: ApplyOf<'nutrient'>, choice: Choice): Dose {
 /** A rate by weight, by volume where the product is a liquid that is measured so. */
 function dissolved(product: Product, kgPerM2: KilogramsPerSquareMetre): Dose {
   if (product.form !== 'liquid') return { product, rate: { by: 'mass', value: kgPerM2 } };
-  if (!product.density) return { product, rate: null, missing: 'density' };
-  return { product, rate: { by: 'volume', value: kgPerM2 / product.density } };
+  const value = inMeasure({ by: 'mass', value: kgPerM2 }, 'volume', product);
+  return value === null ? { product, rate: null, missing: 'density' } : { product, rate: { by: 'volume', value } };
 }
 
-/** Nutrients that a rate of a product brings [g/m²]. A liquid without density brings none that could be known. */
-export function nutrientsOf({ product, rate }: Dose): Nutrients {
+/** Nutrients that a rate of a product brings [g/m²]; null where it brings some, as a liquid without density, that nobody can know. */
+export function nutrientsOf({ product, rate }: Dose): Nutrients | null {
   if (!product?.analysis || !rate) return NO_NUTRIENTS;
-  const kgPerM2 = rate.by === 'mass' ? rate.value : rate.value * (product.density ?? 0);
+  const kgPerM2 = inMeasure(rate, 'mass', product);
+  if (kgPerM2 === null) return null;
   const { N, P2O5, K2O } = product.analysis;
   return { N: 1000 * kgPerM2 * N, P2O5: 1000 * kgPerM2 * P2O5, K2O: 1000 * kgPerM2 * K2O };
 }
 
-/** Quick nitrogen that a rate brings [g/m²]; an unknown slow share counts as none. */
-export const quickNitrogen = (dose: Dose): number => nutrientsOf(dose).N * (1 - (dose.product?.slowShare ?? 0));
+/** Whether a dose brings nitrogen, how much of it may be known or not. */
+export const bringsNitrogen = ({ product }: Pick<Dose, 'product'>): boolean => (product?.analysis?.N ?? 0) > 0;

@@ -118,9 +118,10 @@ const LIMITED: Readonly<Record<string, string>> = {
 function limitLines({ limits }: Season, display: Display): string[] {
   const lines = new Map<string, string[]>();
   for (const one of limits) {
-    const { area, ok, by, of, source } = one;
+    const { area, ok, by, of, source, from, to } = one;
     const what = LIMITED[of.nutrient ?? ''] ?? of.active ?? of.product ?? '';
-    const whose = by === 'label' ? source : `the ${by}`;
+    const days = from === null || to === null ? '' : `, ${from} to ${to}`;
+    const whose = `${by === 'label' ? source : `the ${by}`}${days}`;
     const { done, planned, limit, left } = limitInWords(one, display);
     const bare = (rate: string) => rate.replace(/ .*/, '');
     const rest = ok ? `${bare(left)} left` : 'EXCEEDED';

@@ -57,6 +57,13 @@ export function usedOf({ loaded, used, left }: Weighed): Amount | undefined {
   return { by: loaded.by, value: Math.max(0, loaded.value - left.value) };
 }
 
+/** An application goes down in so many passes. */
+export const PASSES_OF_ONE = 2;
+
+/** The share of its step's plan that an entry stands for which does not say how much was used: of a pass, half. */
+export const plannedShare = ({ pass }: { readonly pass?: number | undefined }): number =>
+  pass === undefined ? 1 : 1 / PASSES_OF_ONE;
+
 /** One entry: work of a step or outside the program, with what was used; or one that corrects another. */
 export const EntrySchema = v.pipe(
   map({

@@ -7,6 +7,9 @@ export interface Limit {
   readonly by: 'program' | 'place' | 'label';
   readonly of: { readonly nutrient: string | null; readonly active: string | null; readonly product: string | null };
   readonly area: string;
+  /** The first and the last day that count; null where a season counts. */
+  readonly from: string | null;
+  readonly to: string | null;
   readonly plannedGPerM2: number | null;
   readonly doneGPerM2: number | null;
   readonly limitGPerM2: number | null;
@@ -28,12 +31,17 @@ interface LimitInWords {
   readonly left: string;
 }
 
-/** What is planned, done, allowed and left: feeds on 1000 sqft, actives on an acre, as labels print them. */
+/** A rate that a limit counts, in the reader's units: feeds on 1000 sqft, actives on an acre, as labels print them. @param value g/m², of a volume mL/m². */
+export function limitRate(value: number, of: 'whole' | 'active' | 'volume', display: Display): string {
+  if (of === 'volume') return display.volumeRate(value / 1e6);
+  return of === 'active' ? display.activeRate(value / 1000) : display.massRate(value / 1000);
+}
+
+/** What is planned, done, allowed and left. */
 export function limitInWords(limit: Limit, display: Display): LimitInWords {
-  const perArea = (grams: number | null, mL: number | null): string => {
-    if (grams === null) return display.volumeRate((mL ?? 0) / 1e6);
-    return limit.of.active === null ? display.massRate(grams / 1000) : display.activeRate(grams / 1000);
-  };
+  const of = limit.of.active === null ? 'whole' : 'active';
+  const perArea = (grams: number | null, mL: number | null): string =>
+    limitRate(grams ?? mL ?? 0, grams === null ? 'volume' : of, display);
   return {
     planned: perArea(limit.plannedGPerM2, limit.plannedMlPerM2),
     done: perArea(limit.doneGPerM2, limit.doneMlPerM2),

@@ -56,7 +56,7 @@ export function applicationOf(placed: TestedStep, writing: Writing): Application
     soilTest: placed.tested.map(asData),
     inAll: inAll(placed, toDo, writing.display),
     used: progress.entries.map((entry) => entryInWords(entry, writing)),
-    nutrientsGPerM2: placed.dose ? rounded(nutrientsOf(dosedMost(placed, placed.dose))) : NO_NUTRIENTS,
+    nutrientsGPerM2: placed.dose ? rounded(nutrientsOf(dosedMost(placed, placed.dose)) ?? NO_NUTRIENTS) : NO_NUTRIENTS,
   };
 }
 

@@ -1,4 +1,4 @@
-import { nutrientsOf } from '../amounts/product.ts';
+import { bringsNitrogen } from '../amounts/product.ts';
 import type { Ground } from './ground.ts';
 import type { PlacedStep } from './placed.ts';
 import type { Placed } from './rules/rule.ts';
@@ -32,7 +32,7 @@ export function busyDays(ground: Ground, others: readonly PlacedStep[]): Placed[
       day: entry.date,
       areas: entry.areas ?? other?.areas ?? every,
       job: false,
-      nitrogen: product ? (product.analysis?.N ?? 0) > 0 : dose !== null && nutrientsOf(dose).N > 0,
+      nitrogen: product ? bringsNitrogen({ product }) : dose !== null && bringsNitrogen(dose),
       seeds: entry.work === 'seed' || product?.form === 'seed' || (other ? seeds(other.step, dose) : false),
       product,
     };

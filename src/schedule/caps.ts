@@ -1,13 +1,14 @@
 import type { Dose } from '../amounts/product.ts';
 
-import type { Day, MonthDay } from '../base/day.ts';
+import type { Day } from '../base/day.ts';
 import { factorOf } from '../base/units.ts';
 import type { Lawn } from '../model/lawn.ts';
 import type { Limit } from '../model/limit.ts';
 import type { Limited } from '../model/local-rule.ts';
 import type { Program } from '../model/program.ts';
 import { broughtBy, type Counted } from './counted.ts';
-import { inPeriod } from './rules/local.ts';
+import type { SeasonYear } from './season-year.ts';
+import { isWithin, occurrencesOf, type Span, spanOf } from './spans.ts';
 
 /** A limit: of the program (agronomy), of the place (law) or of a label. */
 export interface Cap {
@@ -16,8 +17,8 @@ export interface Cap {
   readonly per: 'application' | 'year';
   /** g/m², or mL/m² of a product that is counted by volume. */
   readonly limit: number;
-  /** The days of the year that count; all of them where it is left out. */
-  readonly between: readonly [MonthDay, MonthDay] | undefined;
+  /** What counts together. */
+  readonly span: Span;
   readonly by: Limit['by'];
   readonly source: string | null;
   /** Whether what does not fit whole is left out: less of a pesticide than its label's rate may do nothing. */
@@ -26,45 +27,51 @@ export interface Cap {
   readonly unlessTested?: boolean;
 }
 
-/** The limits that hold for a program's steps on a lawn. */
-export function capsOf(program: Program, lawn: Lawn): readonly Cap[] {
-  const { yearly, single } = program.nitrogen ?? {};
-  const cap = (name: string, nutrient: Limited, per: Cap['per'], limit: number | undefined, more?: Partial<Cap>) =>
-    limit === undefined
-      ? []
-      : [
-          {
-            name,
-            counted: { kind: 'nutrient', nutrient } as const,
-            per,
-            limit: 1000 * limit,
-            between: undefined,
-            by: 'program' as const,
-            source: null,
-            whole: false,
-            ...more,
-          },
-        ];
-  const legal = (lawn.localRules ?? []).flatMap((rule) => {
+type Made = Omit<Cap, 'span'>;
+
+function made(
+  name: string,
+  nutrient: Limited,
+  per: Cap['per'],
+  limit: number | undefined,
+  more?: Partial<Made>,
+): Made[] {
+  if (limit === undefined) return [];
+  const counted = { kind: 'nutrient', nutrient } as const;
+  return [{ name, counted, per, limit: 1000 * limit, by: 'program', source: null, whole: false, ...more }];
+}
+
+/**
+ * The limits of the place: those of a season for each season, those of a period for each time it comes round.
+ *
+ * @param days Days on which something is to be put down: work of a season may come after its last day.
+ */
+export function legalCaps({ localRules = [] }: Lawn, seasons: readonly SeasonYear[], days: readonly Day[]): Cap[] {
+  return localRules.flatMap((rule) => {
     if (!('limit' in rule)) return [];
-    const more = { between: rule.between, by: 'place', source: rule.because ?? null } as const;
+    const more = { by: 'place', source: rule.because ?? null } as const;
     const name = NAMES[rule.limit];
-    return [
-      ...cap(`${name}-yearly-local`, rule.limit, 'year', rule.yearly, more),
-      ...cap(`${name}-single-local`, rule.limit, 'application', rule.single, more),
+    const caps = [
+      ...made(`${name}-yearly-local`, rule.limit, 'year', rule.yearly, more),
+      ...made(`${name}-single-local`, rule.limit, 'application', rule.single, more),
     ];
+    const spans = rule.between ? occurrencesOf(rule.between, seasons, days) : seasons.map(spanOf);
+    return spans.flatMap((span) => caps.map((cap) => ({ ...cap, span })));
   });
+}
+
+/** The limits of a program in a season, on a lawn. */
+export function programCaps(program: Program, lawn: Lawn, season: SeasonYear): Cap[] {
+  const { yearly, single } = program.nitrogen ?? {};
   const ownLime = (lawn.localRules ?? []).some((rule) => 'limit' in rule && rule.limit === 'lime' && rule.single);
+  const lime = { source: LIME_SOURCE, unlessTested: true };
+  const source = single?.source ?? null;
   return [
-    ...cap('lime-single', 'lime', 'application', ownLime ? undefined : LIME_AT_ONCE, {
-      source: LIME_SOURCE,
-      unlessTested: true,
-    }),
-    ...cap('nitrogen-yearly', 'N', 'year', yearly?.to, { source: yearly?.source ?? null }),
-    ...cap('nitrogen-single', 'N', 'application', single?.total, { source: single?.source ?? null }),
-    ...cap('quick-nitrogen-single', 'quick-N', 'application', single?.quick, { source: single?.source ?? null }),
-    ...legal,
-  ];
+    ...made('lime-single', 'lime', 'application', ownLime ? undefined : LIME_AT_ONCE, lime),
+    ...made('nitrogen-yearly', 'N', 'year', yearly?.to, { source: yearly?.source ?? null }),
+    ...made('nitrogen-single', 'N', 'application', single?.total, { source }),
+    ...made('quick-nitrogen-single', 'quick-N', 'application', single?.quick, { source }),
+  ].map((cap) => ({ ...cap, span: spanOf(season) }));
 }
 
 /**
@@ -86,6 +93,8 @@ const NAMES: Readonly<Record<Limited, string>> = {
 /** One application on one area, on its day. */
 export interface Use {
   readonly day: Day;
+  /** The season that it belongs to; null for work of the journal outside those of the plan. */
+  readonly season: SeasonYear | null;
   readonly dose: Dose;
   /** Whether its step goes by a soil test. */
   readonly tested?: boolean;
@@ -110,29 +119,23 @@ const ROUNDING = 1.02;
  * @param done What the journal has put down already.
  */
 export function cappedShares(planned: readonly Use[], done: readonly Use[], caps: readonly Cap[]): readonly Share[] {
-  const sums = new Map(
-    caps.map((cap) => [
-      cap,
-      sum(
-        done.filter(({ day }) => inPeriod(day, cap.between)),
-        cap.counted,
-      ),
-    ]),
-  );
+  const sums = new Map(caps.map((cap) => [cap, sumOf(done, cap)]));
   const shares = new Map<Use, Share>();
   for (const use of [...planned].sort((a, b) => a.day - b.day)) {
     let held: Share = { share: 1, cap: null, tight: false };
     let most = Number.POSITIVE_INFINITY;
-    const holding = caps.filter((cap) => inPeriod(use.day, cap.between) && !(cap.unlessTested && use.tested));
+    const holding = caps.filter((cap) => isWithin(use, cap.span) && !(cap.unlessTested && use.tested));
     for (const cap of holding) {
       const brought = broughtBy(use.dose, cap.counted);
+      // A limit that is over already has less than no room, which what brings nothing of it does not ask for.
+      if (brought <= 0) continue;
       const room = cap.per === 'year' ? cap.limit - (sums.get(cap) ?? 0) : cap.limit;
       const share = brought <= room + HAIR ? 1 : cap.whole ? 0 : Math.max(0, room / brought);
-      if (brought > 0) most = Math.min(most, room / brought);
+      most = Math.min(most, room / brought);
       if (share < held.share) held = { share, cap, tight: true };
     }
     for (const cap of caps) {
-      if (!inPeriod(use.day, cap.between)) continue;
+      if (!isWithin(use, cap.span)) continue;
       sums.set(cap, (sums.get(cap) ?? 0) + held.share * broughtBy(use.dose, cap.counted));
     }
     shares.set(use, { ...held, tight: held.tight || most < held.share * ROUNDING });
@@ -140,5 +143,6 @@ export function cappedShares(planned: readonly Use[], done: readonly Use[], caps
   return planned.map((use) => shares.get(use) as Share);
 }
 
-const sum = (uses: readonly Use[], counted: Counted): number =>
-  uses.reduce((total, { dose }) => total + broughtBy(dose, counted), 0);
+/** What uses bring of what a cap counts, on the days that it counts. */
+export const sumOf = (uses: readonly Use[], { counted, span }: Cap): number =>
+  uses.reduce((total, use) => total + (isWithin(use, span) ? broughtBy(use.dose, counted) : 0), 0);

@@ -1,7 +1,8 @@
-import { type Dose, nutrientsOf, quickNitrogen } from '../amounts/product.ts';
+import { inMeasure } from '../amounts/in-measure.ts';
+import { type Dose, nutrientsOf } from '../amounts/product.ts';
+import type { Rate } from '../model/fields.ts';
 import type { Limited } from '../model/local-rule.ts';
 import { activeOf, type Product } from '../model/product.ts';
-import { measured } from './shelf.ts';
 
 /** What a limit counts: a nutrient, an active in whichever product holds it, or one product as it comes. */
 export type Counted =
@@ -12,31 +13,41 @@ export type Counted =
 /** The measure of what is counted: g on each square metre, or mL. */
 export const measureOf = (counted: Counted): 'mass' | 'volume' => (counted.kind === 'product' ? counted.by : 'mass');
 
+/** In which of the units that labels print a rate of it is written. */
+export const writtenAs = (counted: Counted): 'whole' | 'active' | 'volume' =>
+  measureOf(counted) === 'volume' ? 'volume' : counted.kind === 'active' ? 'active' : 'whole';
+
 /** Rates of the model, in kg or m³ on each square metre, in the measure of limits: g or mL. */
 export const inLimitUnits = (value: number, by: 'mass' | 'volume'): number => value * (by === 'mass' ? 1e3 : 1e6);
 
-/**
- * What a dose brings of what is counted [g/m² or mL/m²]. What cannot be known, such as the active of a liquid that has neither
- * a density nor a content by volume, counts as none; `unknownActives` tells of it.
- */
-export function broughtBy(dose: Dose, counted: Counted): number {
+/** What a dose brings of what is counted [g/m² or mL/m²]. What cannot be known counts as none; `isUnknown` tells of it. */
+export const broughtBy = (dose: Dose, counted: Counted): number => knownOf(dose, counted) ?? 0;
+
+/** Whether a dose brings something of what is counted, and nobody can know how much: a liquid without its density. */
+export const isUnknown = (dose: Dose, counted: Counted): boolean => knownOf(dose, counted) === null;
+
+function knownOf({ product, rate }: Dose, counted: Counted): number | null {
+  if (!rate) return 0;
   switch (counted.kind) {
     case 'nutrient':
-      return limitedIn(dose, counted.nutrient);
+      return limitedIn({ product, rate }, counted.nutrient);
     case 'active':
-      return dose.rate ? 1000 * (activeOn(dose.product, dose.rate, counted.active) ?? 0) : 0;
-    case 'product':
-      if (!dose.rate || dose.product.id !== counted.product) return 0;
-      return inLimitUnits(measured(dose.rate, counted.by, dose.product) ?? 0, counted.by);
+      return inGrams(activeOn(product, rate, counted.active));
+    case 'product': {
+      const amount = product.id === counted.product ? inMeasure(rate, counted.by, product) : 0;
+      return amount === null ? null : inLimitUnits(amount, counted.by);
+    }
   }
 }
 
-function limitedIn(dose: Dose, limited: Limited): number {
-  if (limited === 'quick-N') return quickNitrogen(dose);
-  if (limited !== 'lime') return nutrientsOf(dose)[limited];
-  return dose.rate && dose.product.neutralising !== undefined
-    ? 1000 * (measured(dose.rate, 'mass', dose.product) ?? 0)
-    : 0;
+const inGrams = (kg: number | null): number | null => (kg === null ? null : inLimitUnits(kg, 'mass'));
+
+function limitedIn({ product, rate }: Extract<Dose, { rate: Rate }>, limited: Limited): number | null {
+  if (limited === 'lime') return product.neutralising === undefined ? 0 : inGrams(inMeasure(rate, 'mass', product));
+  const nutrients = nutrientsOf({ product, rate });
+  if (nutrients === null) return product.analysis?.[limited === 'quick-N' ? 'N' : limited] === 0 ? 0 : null;
+  // An unknown slow share counts as none.
+  return limited === 'quick-N' ? nutrients.N * (1 - (product.slowShare ?? 0)) : nutrients[limited];
 }
 
 /** The active that a rate of a product brings [kg/m²]; null where it cannot be known. */
@@ -47,7 +58,7 @@ export function activeOn(
 ): number | null {
   const content = activeOf(product, active);
   if (!content) return 0;
-  const amount = measured(rate, content.by, product);
+  const amount = inMeasure(rate, content.by, product);
   return amount === null ? null : amount * content.value;
 }
 

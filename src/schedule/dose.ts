@@ -1,5 +1,6 @@
 import type { Ask, Choice } from '../amounts/choose-product.ts';
 import { type Dose, doseOf } from '../amounts/product.ts';
+import type { Day } from '../base/day.ts';
 import type { KilogramsPerSquareMetre } from '../base/units.ts';
 import type { Lawn } from '../model/lawn.ts';
 import type { Program } from '../model/program.ts';
@@ -10,12 +11,17 @@ import type { PlacedStep } from './placed.ts';
 import { suits } from './rules/local.ts';
 import { shelfFor } from './shelf-left.ts';
 
-/** What the step puts down, of the products that the lawn has and the place lets it use. @param before Steps that are placed. */
-export function doseFor(ground: Ground, assigned: Assigned, before: readonly PlacedStep[]): Dose | null {
-  const { lawn, products, asOf } = ground;
+/**
+ * What the step puts down, of the products that the lawn has and the place lets it use.
+ *
+ * @param day The day that it was done, or is expected to be.
+ * @param before Steps that are placed.
+ */
+export function doseFor(ground: Ground, assigned: Assigned, day: Day, before: readonly PlacedStep[]): Dose | null {
+  const { lawn, products } = ground;
   const { step, program, areas } = assigned;
   if (!step.apply) return null;
-  const allowed = new Map([...products].filter(([, product]) => suits(product, lawn, areas, asOf)));
+  const allowed = new Map([...products].filter(([, product]) => suits(product, lawn, areas, day)));
   const sizes = sizesOf(lawn);
   const limits = [program.nitrogen?.single?.quick, ...(lawn.localRules ?? []).map(quickOf)].flatMap((one) => one ?? []);
   return doseOf(step.apply, {

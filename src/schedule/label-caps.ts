@@ -1,6 +1,8 @@
 import type { Product } from '../model/product.ts';
 import type { Cap } from './caps.ts';
 import { activeOn, type Counted, inLimitUnits } from './counted.ts';
+import type { SeasonYear } from './season-year.ts';
+import { spanOf } from './spans.ts';
 
 /**
  * The limits that labels set for an area, from the products that are used there in a season. A limit on a product holds that
@@ -9,18 +11,23 @@ import { activeOn, type Counted, inLimitUnits } from './counted.ts';
  *
  * @param products What is planned or done on the area, each once.
  */
-export function labelCaps(products: readonly Product[]): readonly Cap[] {
-  return [...products.flatMap(productCaps), ...activeCaps(products)];
+export function labelCaps(products: readonly Product[], season: SeasonYear): readonly Cap[] {
+  const span = spanOf(season);
+  return [...products.flatMap(productCaps), ...activeCaps(products)].map((cap) => ({ ...cap, span }));
 }
 
+/** A limit of a label before it is known over which days it counts. */
+export type LabelCap = Omit<Cap, 'span'>;
+
 /** One application needs no cap here: a rate above its own `per-application` is an error of the label entry. */
-function productCaps(product: Product): Cap[] {
+function productCaps(product: Product): LabelCap[] {
   const perYear = product.label?.perYear;
   if (!perYear) return [];
   return [capOf(product.id, 'year', { kind: 'product', product: product.id, by: perYear.by }, perYear.value, product)];
 }
 
-function activeCaps(products: readonly Product[]): Cap[] {
+/** The limits on the actives of some products. */
+export function activeCaps(products: readonly Product[]): LabelCap[] {
   const actives = new Set(products.flatMap(({ actives }) => Object.keys(actives ?? {})));
   return [...actives].flatMap((active) => {
     const holding = products.filter((product) => Object.hasOwn(product.actives ?? {}, active));
@@ -47,27 +54,36 @@ function activeLimit(product: Product, active: string, per: Cap['per'], shared: 
   return shared && whole ? activeOn(product, whole, active) : null;
 }
 
-function capOf(name: string, per: Cap['per'], counted: Counted, value: number, product: Product): Cap {
+function capOf(name: string, per: Cap['per'], counted: Counted, value: number, product: Product): LabelCap {
   const by = counted.kind === 'product' ? counted.by : 'mass';
   return {
     name: `${name}-${per === 'year' ? 'yearly' : 'single'}-label`,
     counted,
     per,
     limit: inLimitUnits(value, by),
-    between: undefined,
     by: 'label',
-    source: `label of ${product.name ?? product.id}`,
+    source: labelSource(product),
     whole: true,
   };
 }
 
-/** Limits that a label entry could name and does not, by their keys. */
-export function missingLimits({ label }: Product): ('per-application' | 'per-year' | 'interval')[] {
+export const labelSource = (product: Product): string => `label of ${product.name ?? product.id}`;
+
+/**
+ * Limits that a label entry could name and does not, by their keys: a limit on the product, or on each of its actives. Where
+ * some of the actives are limited, those that are not are named.
+ */
+export function missingLimits({ label, actives }: Product): string[] {
   if (!label) return [];
-  const any = (of: object | undefined) => of !== undefined && Object.keys(of).length > 0;
+  const lacking = (whole: unknown, key: string, ofActives: Readonly<Record<string, unknown>> = {}): string[] => {
+    const all = Object.keys(actives ?? {});
+    const free = all.filter((active) => !Object.hasOwn(ofActives, active));
+    if (whole !== undefined || (all.length > 0 && free.length === 0)) return [];
+    return free.length === all.length ? [key] : free.map((active) => `${key} of ${active}`);
+  };
   return [
-    ...(label.perApplication || any(label.activePerApplication) ? [] : (['per-application'] as const)),
-    ...(label.perYear || any(label.activePerYear) ? [] : (['per-year'] as const)),
-    ...(label.interval === undefined ? (['interval'] as const) : []),
+    ...lacking(label.perApplication, 'per-application', label.activePerApplication),
+    ...lacking(label.perYear, 'per-year', label.activePerYear),
+    ...(label.interval === undefined ? ['interval'] : []),
   ];
 }

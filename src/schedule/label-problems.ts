@@ -1,13 +1,15 @@
+import { inMeasure } from '../amounts/in-measure.ts';
+import type { Dose } from '../amounts/product.ts';
 import { formatDay } from '../base/day.ts';
 import { type Problem, problem } from '../base/problem.ts';
 import type { SquareMetres } from '../base/units.ts';
 import { isPesticide, type Product } from '../model/product.ts';
-import { unknownActives } from './counted.ts';
+import { broughtBy, type Counted, isUnknown, unknownActives } from './counted.ts';
 import type { Ground } from './ground.ts';
 import { missingLimits } from './label-caps.ts';
 import { grassOf } from './rules/turf.ts';
-import { measured } from './shelf.ts';
-import { type AreaUse, type DosedStep, productOf, usesOf } from './within-caps.ts';
+import { isWithin } from './spans.ts';
+import { type AreaUse, type DosedStep, usesOf } from './within-caps.ts';
 
 const HAIR = 1e-9;
 
@@ -19,12 +21,14 @@ export function labelProblems(placed: readonly DosedStep[], { lawn }: Ground): P
     silent.add(dose.product);
     const { id: product, label } = dose.product;
     const most = label.perApplication;
-    const rate = most && measured(dose.rate, most.by, dose.product);
+    const rate = most && inMeasure(dose.rate, most.by, dose.product);
     const over = most && rate != null && rate > most.value * (1 + HAIR);
+    const incomparable = rate === null;
     const grasses = [...new Set(areas.map((area) => grassOf(lawn, area)))];
     const unnamed = grasses.filter((grass) => label.grasses && !label.grasses.includes(grass));
     return [
       ...(over ? [problem('label-rate', { step: id, product }, null)] : []),
+      ...(incomparable ? [problem('label-measure', { product, limit: 'per-application' }, null)] : []),
       ...unnamed.map((grass) =>
         problem('label-grass', { step: id, product, grass, grasses: label.grasses ?? [] }, null),
       ),
@@ -37,7 +41,7 @@ export function labelProblems(placed: readonly DosedStep[], { lawn }: Ground): P
   return [...problems, ...missing];
 }
 
-/** What limits cannot count: work of unknown amount, actives and measures that cannot be compared. */
+/** What limits cannot count: work of unknown amount, nutrients, actives and measures that cannot be compared. */
 export function uncounted(
   placed: readonly DosedStep[],
   ground: Ground,
@@ -45,37 +49,42 @@ export function uncounted(
 ): Problem[] {
   const seen = new Map<string, Problem>();
   for (const use of usesOf(placed, ground, sizes))
-    for (const one of incomparable(use)) seen.set(`${one.code} ${one.message}`, one);
-  return [...seen.values(), ...unknownAmounts(placed, ground)];
+    for (const one of [...incomparable(use), ...unknownAmounts(use)]) seen.set(`${one.code} ${one.message}`, one);
+  return [...seen.values()];
 }
 
-/** Products whose label limits cannot be held against what is used. */
+/** Doses of which a limit cannot know what they bring. */
 function incomparable({ planned, done, caps }: AreaUse): Problem[] {
-  const doses = [...planned.map(({ use }) => use), ...done].map(({ dose }) => dose);
-  return doses.flatMap((dose) => {
-    if (!dose.rate || !isPesticide(dose.product)) return [];
-    const { rate, product } = dose;
+  const uses = [...planned.map(({ use }) => use), ...done];
+  return uses.flatMap((use) => {
+    const { dose } = use;
+    if (!dose.rate) return [];
+    const product = dose.product.id;
     const actives = unknownActives(dose);
-    const year = caps.some(
-      ({ counted }) =>
-        counted.kind === 'product' && counted.product === product.id && measured(rate, counted.by, product) === null,
+    const kinds = new Set(
+      caps
+        .filter(({ counted, span }) => isWithin(use, span) && isUnknown(dose, counted))
+        .map(({ counted: { kind } }) => kind),
     );
     return [
-      ...(actives.length > 0 ? [problem('active-unknown', { product: product.id, actives }, null)] : []),
-      ...(year ? [problem('label-year-measure', { product: product.id }, null)] : []),
+      ...(actives.length > 0 ? [problem('active-unknown', { product, actives }, null)] : []),
+      ...(kinds.has('product') ? [problem('label-measure', { product, limit: 'per-year' }, null)] : []),
+      ...(kinds.has('nutrient') ? [problem('nutrients-unknown', { product }, null)] : []),
     ];
   });
 }
 
-/** Entries of a pesticide in the plan's seasons that do not say how much was used, nor could the plan say it for them. */
-function unknownAmounts(placed: readonly DosedStep[], { journal, products }: Ground): Problem[] {
-  return journal.flatMap((entry) => {
-    const season = placed.find((one) => one.season.start <= entry.date && entry.date <= one.season.end)?.season;
-    if (!season || entry.used) return [];
-    const step = placed.find((one) => one.id === entry.step && one.season === season);
-    const product = productOf(entry, step, products);
-    const counts = step?.dose?.rate && step.dose.product === product;
-    if (!product || !isPesticide(product) || counts) return [];
-    return [problem('use-unknown', { product: product.id, day: formatDay(entry.date) }, null)];
+/** Entries that do not say how much was used, nor could the plan say it for them, of something that is limited. */
+function unknownAmounts({ unknown, caps }: AreaUse): Problem[] {
+  return unknown.flatMap(({ entry, season, product }) => {
+    // Any amount would do: the question is whether a limit counts the product.
+    const dose = { product, rate: { by: 'mass', value: 1 } } as const;
+    const limited = caps.some(
+      ({ counted, span }) => isWithin({ day: entry.date, season }, span) && mayBring(dose, counted),
+    );
+    const counts = limited || (season !== null && isPesticide(product));
+    return counts ? [problem('use-unknown', { product: product.id, day: formatDay(entry.date) }, null)] : [];
   });
 }
+
+const mayBring = (dose: Dose, counted: Counted): boolean => isUnknown(dose, counted) || broughtBy(dose, counted) > 0;

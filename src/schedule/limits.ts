@@ -1,40 +1,38 @@
+import { formatDay } from '../base/day.ts';
 import type { Display } from '../base/display.ts';
 import { type Problem, problem } from '../base/problem.ts';
 import type { SquareMetres } from '../base/units.ts';
-import { type Limit, limitInWords } from '../model/limit.ts';
-import type { Use } from './caps.ts';
-import { broughtBy, type Counted, measureOf } from './counted.ts';
+import { type Limit, limitInWords, limitRate } from '../model/limit.ts';
+import { type Cap, sumOf } from './caps.ts';
+import { broughtBy, measureOf, writtenAs } from './counted.ts';
 import type { Ground } from './ground.ts';
 import { labelProblems, uncounted } from './label-problems.ts';
-import { inPeriod } from './rules/local.ts';
 import { type DosedStep, usesOf } from './within-caps.ts';
 
 const HAIR = 1e-9;
 
 const rounded = (value: number): number => Number(value.toFixed(9));
 
-/** Rates in the reader's units: feeds on 1000 sqft, actives on an acre, as labels print them. @param value g/m² or mL/m². */
-export function limitRate(value: number, counted: Counted, display: Display): string {
-  if (measureOf(counted) === 'volume') return display.volumeRate(value / 1e6);
-  return counted.kind === 'active' ? display.activeRate(value / 1000) : display.massRate(value / 1000);
-}
-
-/** The yearly limits for each area: planned, done, allowed and left, by programs, rules of the place and labels. */
+/**
+ * The yearly limits for each area: planned, done, allowed and left, by programs, rules of the place and labels. A season that
+ * has not begun has none of its own yet.
+ */
 export function limitsOf(
   placed: readonly DosedStep[],
   ground: Ground,
   sizes: ReadonlyMap<string, SquareMetres>,
 ): Limit[] {
+  const ends = placed.flatMap(({ season }) => (season.start <= ground.asOf ? [season.end] : []));
+  const begun = ({ span }: Cap) => (span.season ? span.from <= ground.asOf : span.from <= Math.max(...ends));
   return usesOf(placed, ground, sizes).flatMap(({ area, caps, planned, done }) =>
     caps
-      .filter(({ per }) => per === 'year')
+      .filter((cap) => cap.per === 'year' && begun(cap))
       .map((cap): Limit => {
-        const { counted } = cap;
-        const counts = ({ day, dose }: Use) => (inPeriod(day, cap.between) ? broughtBy(dose, counted) : 0);
+        const { counted, span } = cap;
         const inPlan = rounded(
-          planned.reduce((sum, { step, use }) => sum + shareOf(step as DosedStep, area) * counts(use), 0),
+          planned.reduce((sum, { step, use }) => sum + shareOf(step as DosedStep, area) * sumOf([use], cap), 0),
         );
-        const inJournal = rounded(done.reduce((sum, use) => sum + counts(use), 0));
+        const inJournal = rounded(sumOf(done, cap));
         const left = rounded(Math.max(0, cap.limit - inPlan - inJournal));
         const [g, mL] = measureOf(counted) === 'mass' ? [(x: number) => x, none] : [none, (x: number) => x];
         return {
@@ -46,6 +44,8 @@ export function limitsOf(
             product: counted.kind === 'product' ? counted.product : null,
           },
           area,
+          from: span.season ? null : formatDay(span.from),
+          to: span.season ? null : formatDay(span.to),
           plannedGPerM2: g(inPlan),
           doneGPerM2: g(inJournal),
           limitGPerM2: g(cap.limit),
@@ -76,7 +76,7 @@ export function limitProblems(
   const reduced = placed.flatMap((one) =>
     [...one.shares].flatMap(([area, { share, cap }]) => {
       if (!cap || !one.dose) return [];
-      const perM2 = (value: number) => limitRate(value, cap.counted, display);
+      const perM2 = (value: number) => limitRate(value, writtenAs(cap.counted), display);
       const whole = broughtBy(one.dose, cap.counted);
       const args = {
         step: one.id,

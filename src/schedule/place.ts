@@ -95,14 +95,15 @@ function placeStep(
 ): PlacedStep {
   const { step, season, areas } = assigned;
   const late = step.ifMissed && step.ifMissed !== 'skip' && hasClosed(own, ground.asOf) ? lateWindows(own) : null;
+  const progress = progressOf(assigned.id, ground.journal, areas, season);
   const undated: PlacedStep = {
     ...assigned,
     status: 'expected',
     dropped: null,
     windows: own,
     chance: chanceOf(own),
-    dose: doseFor(ground, assigned, others),
-    progress: progressOf(assigned.id, ground.journal, areas, season),
+    dose: doseFor(ground, assigned, progress.doneOn ?? expectedDay(own, assigned, ground), others),
+    progress,
     choice: null,
     pinned: false,
     lateUntil: late && edgeDay(late.ofTraces, 'closes', 0.5),
@@ -112,6 +113,19 @@ function placeStep(
   };
   const settled = settledAs(undated, ground, late, references);
   return settled ? { ...undated, ...settled } : { ...undated, ...datedOn(undated, ground, late ?? own, others) };
+}
+
+/** The day that work is pinned to in its season. */
+function pinOf({ id, season }: Pick<Assigned, 'id' | 'season'>, { lawn }: Ground): Day | null {
+  const asked = lawn.steps?.[id];
+  const pin = asked === 'skip' ? undefined : asked?.date;
+  return pin !== undefined && pin >= season.start && pin <= season.end ? pin : null;
+}
+
+/** The day of work before its day is chosen, which needs its product: the pinned one, else the middle best one. */
+function expectedDay(windows: Windows, assigned: Assigned, ground: Ground): Day {
+  const best = edgeDay(windows.ofTraces, 'best', 0.5) ?? ground.asOf;
+  return pinOf(assigned, ground) ?? Math.max(best, ground.asOf);
 }
 
 /** The standing of a step that is not to be dated; null for one that is. */
@@ -135,7 +149,7 @@ type Dated = Pick<PlacedStep, 'status'> & Partial<PlacedStep>;
 
 /** The day of a step: the pinned one, or the best that the rules allow. @param windows Its own, or the late ones. */
 function datedOn(one: PlacedStep, ground: Ground, windows: Windows, others: readonly PlacedStep[]): Dated {
-  const { lawn, asOf, climate, previous } = ground;
+  const { asOf, climate, previous } = ground;
   const { id, step, season, dose, lateUntil } = one;
   const published = previous.find((day) => day.step === id && day.season === season.year);
   const publishedDay = published ? parseDay(published.day) : null;
@@ -149,9 +163,8 @@ function datedOn(one: PlacedStep, ground: Ground, windows: Windows, others: read
   const earliest = seen !== null && asOf - seen > STALE ? asOf + UNSEEN_DAYS : asOf;
   const placed = busyDays(ground, others);
   const rulesOn = rulesFor({ ground, assigned: one, dose, placed, earliest, published: publishedDay });
-  const asked = lawn.steps?.[id];
-  const pin = asked === 'skip' ? undefined : asked?.date;
-  if (pin !== undefined && pin >= season.start && pin <= season.end) {
+  const pin = pinOf(one, ground);
+  if (pin !== null) {
     const choice: Choice = { day: pin, inWindow: shareHolding(windows, pin), insteadOf: null, moved: null };
     return { status: statusOn(pin), dueSince, choice, pinned: true, blocked: rulesOn(pin) };
   }

@@ -1,10 +1,10 @@
 import type { Day } from '../base/day.ts';
 import type { Display } from '../base/display.ts';
+import { limitRate } from '../model/limit.ts';
 import { byTestOf, triggersIn } from '../model/program.ts';
 import type { Trigger } from '../model/trigger.ts';
-import { broughtBy } from './counted.ts';
+import { broughtBy, writtenAs } from './counted.ts';
 import type { Ground } from './ground.ts';
-import { limitRate } from './limits.ts';
 import type { Walks } from './passes.ts';
 import { readingOf } from './readings.ts';
 import type { TestedArea, TestedStep } from './soil-test/tested.ts';
@@ -99,7 +99,7 @@ function heldBack({ shares, dose }: DosedStep, { display, words }: Writing): str
   return [...shares].flatMap(([area, { share, cap }]) => {
     if (!cap) return [];
     const whole = broughtBy(dose, cap.counted);
-    const rate = (value: number) => limitRate(value, cap.counted, display);
+    const rate = (value: number) => limitRate(value, writtenAs(cap.counted), display);
     return [words.held(area, rate(whole), rate(share * whole), cap.name, cap.source)];
   });
 }

@@ -1,6 +1,7 @@
+import { inMeasure } from '../amounts/in-measure.ts';
 import type { Day } from '../base/day.ts';
 import type { Amount } from '../model/fields.ts';
-import type { Journal, JournalEntry } from '../model/journal.ts';
+import { type Journal, type JournalEntry, plannedShare } from '../model/journal.ts';
 import type { Lawn } from '../model/lawn.ts';
 import type { Product } from '../model/product.ts';
 import type { Application, AreaAmount } from '../model/season.ts';
@@ -38,22 +39,16 @@ export function workOf(
   });
 }
 
-/** What a step was to put down on the areas of an entry. */
-function plannedFor({ areas: named }: JournalEntry, { areas }: Planned): Amount | null {
-  const covered = areas.filter(({ id }) => named?.includes(id) ?? true);
+/** What a step was to put down on the areas of an entry; half of it in a pass. */
+function plannedFor(entry: JournalEntry, { areas }: Planned): Amount | null {
+  const covered = areas.filter(({ id }) => entry.areas?.includes(id) ?? true);
   const [first] = covered;
+  const share = plannedShare(entry);
   if (first?.amountKg != null)
-    return { by: 'mass', value: covered.reduce((sum, { amountKg }) => sum + (amountKg ?? 0), 0) };
+    return { by: 'mass', value: share * covered.reduce((sum, { amountKg }) => sum + (amountKg ?? 0), 0) };
   if (first?.amountL != null)
-    return { by: 'volume', value: covered.reduce((sum, { amountL }) => sum + (amountL ?? 0), 0) / 1000 };
+    return { by: 'volume', value: (share * covered.reduce((sum, { amountL }) => sum + (amountL ?? 0), 0)) / 1000 };
   return null;
-}
-
-/** An amount of a product in the other measure where its density is known. @returns Null where it is not. */
-export function measured(amount: Amount, by: Amount['by'], product: Product): number | null {
-  if (amount.by === by) return amount.value;
-  if (!product.density) return null;
-  return by === 'mass' ? amount.value * product.density : amount.value / product.density;
 }
 
 /**
@@ -65,11 +60,11 @@ export function measured(amount: Amount, by: Amount['by'], product: Product): nu
 export function onShelf(product: Product, by: Amount['by'], lawn: Lawn, work: readonly Work[]): number {
   const stock = lawn.shelf?.stock[product.id];
   const counted = lawn.shelf?.counted ?? null;
-  const had = stock ? measured(stock, by, product) : null;
+  const had = stock ? inMeasure(stock, by, product) : null;
   if (had === null) return 0;
   const taken = work
     .filter((one) => one.product === product.id && (counted === null || one.date > counted))
-    .reduce((sum, { amount }) => sum + (amount ? (measured(amount, by, product) ?? 0) : 0), 0);
+    .reduce((sum, { amount }) => sum + (amount ? (inMeasure(amount, by, product) ?? 0) : 0), 0);
   return Math.max(0, had - taken);
 }
 

@@ -1,12 +1,11 @@
 import type { SquareMetres } from '../base/units.ts';
-import type { JournalEntry } from '../model/journal.ts';
-import { isPesticide, type Product } from '../model/product.ts';
+import type { Product } from '../model/product.ts';
 import { byTestOf } from '../model/program.ts';
-import { type Cap, cappedShares, capsOf, type Share, type Use } from './caps.ts';
+import { type Cap, cappedShares, legalCaps, programCaps, type Share, type Use } from './caps.ts';
+import { type Done, doneOn } from './done.ts';
 import type { Ground } from './ground.ts';
 import { labelCaps } from './label-caps.ts';
 import type { PlacedStep } from './placed.ts';
-import type { SeasonYear } from './season-year.ts';
 
 /** A placed step with what each of its areas gets of the dose. */
 export interface DosedStep extends PlacedStep {
@@ -17,73 +16,53 @@ export interface DosedStep extends PlacedStep {
 function planned(one: PlacedStep, area: string): Use | null {
   const { step, dose, choice, areas, progress } = one;
   if (!dose?.rate || !choice || !areas.includes(area) || progress.areasDone.includes(area)) return null;
-  return { day: choice.day, dose, tested: byTestOf(step) !== null };
+  return { day: choice.day, season: one.season, dose, tested: byTestOf(step) !== null };
 }
 
-/**
- * What the journal has put on an area in a season, work outside the program too: by what was used, or as planned where an
- * entry does not say.
- */
-function doneOn(
-  area: string,
-  season: SeasonYear,
-  placed: readonly PlacedStep[],
-  { journal, products }: Ground,
-  sizes: ReadonlyMap<string, SquareMetres>,
-): Use[] {
-  return journal.flatMap((entry): Use[] => {
-    const step = placed.find(({ id, season: own }) => id === entry.step && own === season);
-    const covered = entry.areas ?? step?.areas ?? [...sizes.keys()];
-    if (entry.date < season.start || entry.date > season.end || !covered.includes(area)) return [];
-    const product = productOf(entry, step, products);
-    const square = covered.reduce((sum, id) => sum + (sizes.get(id) ?? 0), 0);
-    const rate = entry.used && { by: entry.used.by, value: entry.used.value / square };
-    if (rate && product) return [{ day: entry.date, dose: { product, rate } }];
-    // A pesticide other than the planned one, of unknown amount, cannot be counted: `uncounted` tells of it.
-    const asPlanned = !product || !isPesticide(product) || step?.dose?.product === product;
-    return step?.dose?.rate && asPlanned ? [{ day: entry.date, dose: step.dose }] : [];
-  });
-}
-
-/** The product of an entry: its own, else its step's. */
-export const productOf = (
-  { product }: JournalEntry,
-  step: PlacedStep | undefined,
-  products: Ground['products'],
-): Product | null => (product === undefined ? step?.dose?.product : products.get(product)) ?? null;
-
-/** The caps of an area in a season, with what is planned and done there. */
+/** The caps of an area, with what is planned and done there in all seasons of the plan, and before where a period reaches back. */
 export interface AreaUse {
   readonly area: string;
-  readonly season: SeasonYear;
   readonly caps: readonly Cap[];
   readonly planned: readonly { readonly step: PlacedStep; readonly use: Use }[];
   readonly done: readonly Use[];
+  /** Entries of unknown amount. */
+  readonly unknown: readonly Done[];
 }
 
-/** Every area's use in every season: nothing of one area counts on another. */
+/** Every area's use: nothing of one area counts on another. */
 export function usesOf(
   placed: readonly PlacedStep[],
   ground: Ground,
   sizes: ReadonlyMap<string, SquareMetres>,
 ): AreaUse[] {
-  const seasons = new Set(placed.map(({ season }) => season));
-  return [...seasons].flatMap((season) =>
-    [...sizes.keys()].flatMap((area) => {
-      const steps = placed.filter((one) => one.season === season);
-      const own = ground.programOf(area);
-      if (!steps.some(({ program }) => program === own)) return [];
-      const uses = steps.flatMap((step) => {
-        const use = step.program === own ? planned(step, area) : null;
-        return use ? [{ step, use }] : [];
-      });
-      const done = doneOn(area, season, steps, ground, sizes);
-      const products = new Set([...uses.map(({ use }) => use), ...done].flatMap(({ dose }) => dose.product ?? []));
-      const caps = [...capsOf(own, ground.lawn), ...labelCaps([...products])];
-      return [{ area, season, caps, planned: uses, done }];
-    }),
-  );
+  return [...sizes.keys()].flatMap((area) => {
+    const own = ground.programOf(area);
+    const steps = placed.filter(({ program }) => program === own);
+    const uses = steps.flatMap((step) => {
+      const use = planned(step, area);
+      return use ? [{ step, use }] : [];
+    });
+    const entries = doneOn(area, placed, ground, sizes);
+    const done = entries.flatMap(({ use }) => use ?? []);
+    const all = [...uses.map(({ use }) => use), ...done];
+    const seasons = [...new Set(steps.map(({ season }) => season))];
+    const caps = [
+      ...seasons.flatMap((season) => [
+        ...programCaps(own, ground.lawn, season),
+        ...labelCaps(productsOf(all.filter((use) => use.season === season)), season),
+      ]),
+      ...legalCaps(
+        ground.lawn,
+        seasons,
+        uses.map(({ use }) => use.day),
+      ),
+    ];
+    const unknown = entries.filter(({ use }) => use === null);
+    return seasons.length === 0 ? [] : [{ area, caps, planned: uses, done, unknown }];
+  });
 }
+
+const productsOf = (uses: readonly Use[]): Product[] => [...new Set(uses.flatMap(({ dose }) => dose.product ?? []))];
 
 /** Holds every planned use inside the caps of its area; a step of which nothing is left is dropped with the cap that held it. */
 export function withinCaps(

@@ -1,7 +1,9 @@
 /** Limits of labels: for a product, and for an active across all products that hold it; per area, planned and done. */
 import { describe, expect, test } from 'vitest';
-import { application, plan, work } from './plan-kit.ts';
+import { missingLimits } from '../../src/schedule/label-caps.ts';
+import { application, feed, plan, work } from './plan-kit.ts';
 
+const share = (value: number) => ({ by: 'mass', value }) as const;
 const AREAS = 'areas: { front: { rectangle: [50 ft, 20 ft] }, back: { rectangle: [50 ft, 20 ft] } }\n';
 const barrier = (id: string, product: string, opens: string, closes: string) =>
   work(id, 'spread', opens, closes, `, apply: { bag-rate: ${product} }`);
@@ -123,17 +125,42 @@ describe('what a label entry does not say', () => {
   });
 });
 
+describe('limits that a label entry lacks', () => {
+  const label = {
+    rate: { by: 'mass', value: 0.01 },
+    interval: 60,
+    perApplication: { by: 'mass', value: 0.01 },
+  } as const;
+  const product = { id: 'p', form: 'granular', actives: { a: share(0.1), b: share(0.2) } } as const;
+  const yearly = (activePerYear: Record<string, number>, more = {}) =>
+    missingLimits({ ...product, ...more, label: { ...label, activePerYear } });
+  test('are told of the active of two that is not limited', () => {
+    expect(yearly({ a: 0.001 })).toEqual(['per-year of b']);
+    expect(yearly({ a: 0.001, b: 0.001 })).toEqual([]);
+    expect(yearly({})).toEqual(['per-year']);
+  });
+  test('are told where an active is limited that the product does not name', () =>
+    expect(yearly({ c: 0.001 }, { actives: undefined, pesticide: 'insecticide' })).toEqual(['per-year']));
+});
+
 describe('what cannot be counted is said', () => {
   const codes = ({ problems }: Awaited<ReturnType<typeof season>>) => problems.map(({ code }) => code);
   const one = barrier('a', 'granule', '05-01', '05-20');
+  test('an application by volume of what is used by weight', async () => {
+    const label = products(', per-application: 70 floz/1000 sqft');
+    expect(codes(await season(label, one))).toContain('label-measure');
+    const dense = label.replace('    actives: { prod', '    density: 8 lb/gal\n    actives: { prod');
+    expect(codes(await season(dense, one))).not.toContain('label-measure');
+    expect(codes(await season(products(', per-application: 4 lb/1000 sqft'), one))).not.toContain('label-measure');
+  });
   test('a year by volume of what is used by weight', async () => {
     const label = products(', per-year: 40 floz/1000 sqft');
-    expect(codes(await season(label, one))).toContain('label-year-measure');
+    expect(codes(await season(label, one))).toContain('label-measure');
     const dense = label.replace(
       '    actives: { prodiamine: 0.4% }',
       '    density: 8 lb/gal\n    actives: { prodiamine: 0.4% }',
     );
-    expect(codes(await season(dense, one))).not.toContain('label-year-measure');
+    expect(codes(await season(dense, one))).not.toContain('label-measure');
   });
   test('and with a density it is held: 40 fl oz at 8 lb/gal are 2.5 lb, 4 are put down at once', async () => {
     const dense = products(', per-year: 40 floz/1000 sqft').replace(
@@ -153,6 +180,67 @@ describe('what cannot be counted is said', () => {
     const planned = await season(products(', per-year: 8 lb/1000 sqft'), one, '- { date: 2027-03-20, step: a }\n');
     expect(codes(planned)).not.toContain('use-unknown');
     expect((planned.limits[0]?.doneGPerM2 ?? 0) / 4.88243).toBeCloseTo(4, 4);
+  });
+});
+
+describe('a feed that cannot be counted is told', () => {
+  const tonic =
+    'products: [{ id: tonic, form: liquid, analysis: 12-0-0 }, { id: urea, form: granular, analysis: 46-0-0 }]\n';
+  const limit = 'local-rules: [{ limit: N, yearly: 3 lb/1000 sqft }]\n';
+  const codes = async (lawn: string, entry: string) =>
+    (await season(lawn, feed('a', '05-01', '05-20'), `- { date: 2027-03-20, work: spread, ${entry} }\n`)).problems.map(
+      ({ code }) => code,
+    );
+  test('a liquid without a density', async () => {
+    expect(await codes(tonic + limit, 'product: tonic, used: 5 gal')).toContain('nutrients-unknown');
+    const dense = tonic.replace('12-0-0', '12-0-0, density: 10 lb/gal');
+    expect(await codes(dense + limit, 'product: tonic, used: 5 gal')).not.toContain('nutrients-unknown');
+  });
+  test('one of which nobody wrote how much, where something limits it', async () => {
+    expect(await codes(tonic + limit, 'product: urea')).toContain('use-unknown');
+    expect(await codes(tonic, 'product: urea')).not.toContain('use-unknown');
+  });
+});
+
+describe('passes of which nobody wrote how much', () => {
+  const steps = barrier('a', 'granule', '03-01', '05-20');
+  const pounds = async (...passes: number[]) => {
+    const entries = passes.map((pass) => `- { date: 2027-03-20, step: a, pass: ${pass} }\n`);
+    const { limits } = await season(products(', per-year: 8 lb/1000 sqft'), steps, entries.join(''));
+    return (limits[0]?.doneGPerM2 ?? 0) / 4.88243;
+  };
+  test('are each half of the plan', async () => expect(await pounds(1)).toBeCloseTo(2, 4));
+  test('are together the whole of it', async () => expect(await pounds(1, 2)).toBeCloseTo(4, 4));
+  test('are no more than that', async () => expect(await pounds(1, 1, 2)).toBeCloseTo(4, 4));
+});
+
+describe('a period across New Year', () => {
+  const urea = 'products: [{ id: urea, form: granular, analysis: 46-0-0 }]\n';
+  const rule = 'local-rules: [{ limit: N, yearly: 0.5 lb/1000 sqft, between: [12-01, 03-31] }]\n';
+  const spring = feed('a', '03-14', '03-20');
+  const autumn = feed('b', '12-05', '12-20');
+  // 2 lb of urea on 1000 sq ft bring 0.92 lb of nitrogen.
+  const winter = (date: string) => `- { date: ${date}, work: spread, product: urea, used: 2 lb }\n`;
+  const asOf = '2027-02-01';
+  const planned = (steps: string, journal: string) =>
+    plan({ steps, lawn: urea + rule, asOf, files: { 'lawn.journal.yaml': journal } });
+  test('is one, however the season is cut', async () => {
+    const { limits, applications } = await planned(spring, winter('2026-12-20'));
+    expect(applications[0]?.status).toBe('dropped');
+    expect(limits[0]).toMatchObject({ from: '2026-12-01', to: '2027-03-31', ok: false });
+    expect((limits[0]?.doneGPerM2 ?? 0) / 4.88243).toBeCloseTo(0.92, 4);
+  });
+  test('counts nothing of the winter before', async () =>
+    expect(application(await planned(spring, winter('2026-03-20')), 'a').status).toBe('expected'));
+  test('does not count with the next winter of the same season', async () => {
+    const season = await planned(spring + autumn, '');
+    expect(season.applications.map(({ nutrientsGPerM2: { N } }) => (N / 4.88243).toFixed(2))).toEqual(['0.50', '0.50']);
+    expect(season.limits.map(({ from, plannedGPerM2 }) => [from, ((plannedGPerM2 ?? 0) / 4.88243).toFixed(2)])).toEqual(
+      [
+        ['2026-12-01', '0.50'],
+        ['2027-12-01', '0.50'],
+      ],
+    );
   });
 });
 

@@ -34,6 +34,17 @@ describe('what is forbidden', () => {
       expect(await taken(`${complete('20-10-10')}turf: { sodded: 2026-09-01 }\n`)).toBe('complete');
       expect(await taken(`${complete('20-10-10')}turf: { sodded: 2025-09-01 }\n`)).toBe('urea');
     });
+    const autumn = feed('a', '09-20', '09-30');
+    test('is judged by the day of the work, not by the day of the plan', async () => {
+      const lawn = `${complete('20-10-10')}turf: { seeded: 2026-09-15 }\n${rule}`;
+      const planned = application(await season(lawn, autumn), 'a');
+      expect([planned.areas[0]?.product, planned.date]).toEqual(['urea', '2027-09-20']);
+    });
+    test('is judged by a pinned day', async () => {
+      const pinned = 'steps: { a: { date: 2027-09-12 } }\n';
+      const sown = `${complete('20-10-10')}turf: { seeded: 2026-09-15 }\n${rule}`;
+      expect(application(await season(sown + pinned, autumn), 'a').areas[0]?.product).toBe('complete');
+    });
     test('is let through where the test is low', async () => {
       const low = 'soil: { tests: [{ date: 2027-02-01, phosphorus: low }] }\n';
       expect(await taken(complete('20-10-10') + low)).toBe('complete');

@@ -32,6 +32,7 @@ describe('taken off is', () => {
     ['what was used of the product', '- { date: 2027-04-01, product: feed, used: 4 kg }\n', 6],
     ["what was used of a step's product", '- { date: 2027-04-01, step: spring, used: 4 kg }\n', 6],
     ['what was planned, where nobody says how much', '- { date: 2027-04-01, step: spring }\n', 5],
+    ['half of that in a pass', '- { date: 2027-04-01, step: spring, pass: 1 }\n', 7.5],
     ['and only for the areas that were done', '- { date: 2027-04-01, step: spring, areas: [front] }\n', 8],
     ['what was loaded less what was left', '- { date: 2027-04-01, step: spring, loaded: 5 kg, left: 1 kg }\n', 6],
     ['nothing of before the counting', '- { date: 2027-02-01, product: feed, used: 4 kg }\n', 10],

@@ -70,7 +70,7 @@ describe('an entry', () => {
     const { code, stderr } = await did(cwd, 'barrier', '--used', '9 lb');
     expect([code, codes(stderr)]).toEqual([0, ['did-over-label']]);
     expect(entriesOf(cwd)).toHaveLength(1);
-    expect((await did(cwd, 'barrier', '--used', '8 lb')).stderr).toBe('');
+    expect((await did(folder(), 'barrier', '--used', '8 lb')).stderr).toBe('');
   });
   test('--dry-run and --json show it', async () => {
     const cwd = folder();
@@ -87,13 +87,60 @@ describe('a label', () => {
     });
   test('in a year is added up over the entries in force', async () => {
     const cwd = withLabel('rate: 4 lb/1000 sqft, per-year: 6 lb/1000 sqft');
-    const front = ['barrier', '--used', '3 lb', '--areas', 'front'];
+    const front = ['--work', 'spread', '--product', 'barrier', '--used', '3 lb', '--areas', 'front'];
     expect(codes((await did(cwd, 'barrier', '--used', '8 lb', '--date', '2027-03-01')).stderr)).toEqual([]);
     expect(codes((await did(cwd, ...front)).stderr)).toEqual(['did-over-label-year']);
     await did(cwd, '--undo');
     expect(codes((await did(cwd, ...front, '--dry-run')).stderr)).toEqual(['did-over-label-year']);
     await did(cwd, '--undo');
     expect(codes((await did(cwd, ...front)).stderr)).toEqual([]);
+  });
+  describe('holds over the passes of one application', () => {
+    const label = 'rate: 4 lb/1000 sqft, per-application: 4.5 lb/1000 sqft';
+    const pass = async (cwd: string, number: number, used: string, ...more: string[]) =>
+      codes((await did(cwd, 'barrier', '--pass', `${number}`, '--used', used, ...more)).stderr);
+    test('the second is told that goes over it with the first', async () => {
+      const cwd = withLabel(label);
+      expect(await pass(cwd, 1, '8 lb')).toEqual([]);
+      expect(await pass(cwd, 2, '2 lb', '--areas', 'back')).toEqual(['did-over-label']);
+    });
+    test('a third is told whatever it brings', async () => {
+      const cwd = withLabel(label);
+      expect(await pass(cwd, 1, '4 lb')).toEqual([]);
+      expect(await pass(cwd, 2, '4 lb')).toEqual([]);
+      expect(await pass(cwd, 3, '1 lb', '--dry-run')).toEqual(['did-further-pass']);
+      expect(await pass(cwd, 3, '4 lb')).toEqual(['did-further-pass', 'did-over-label']);
+    });
+    test('a pass of the season before is another application', async () => {
+      const cwd = withLabel(label);
+      expect(await pass(cwd, 1, '8 lb', '--date', '2026-04-01')).toEqual([]);
+      expect(await pass(cwd, 1, '4 lb')).toEqual([]);
+    });
+  });
+  describe('of an active holds every product that has it', () => {
+    const second = (label: string) =>
+      folder({
+        'lawn.yaml': lawnText(
+          AREAS +
+            PRODUCTS.replace(
+              'shelf:',
+              `  - { id: second, form: granular, pesticide: pre-emergent, actives: { prodiamine: 0.4% }, label: { rate: 4 lb/1000 sqft, ${label} } }\nshelf:`,
+            ),
+        ),
+      });
+    // 4 lb/1000 sq ft of 0.4 % are 0.697 lb/acre.
+    test('in a year', async () => {
+      const cwd = second('active-per-year: { prodiamine: 0.7 lb/acre }');
+      expect(codes((await did(cwd, 'barrier', '--used', '7.9 lb')).stderr)).toEqual([]);
+      const work = ['--work', 'spread', '--product', 'second', '--used', '2 lb', '--areas', 'front'];
+      expect(codes((await did(cwd, ...work)).stderr)).toEqual(['did-over-label-year']);
+    });
+    test('at once', async () => {
+      const cwd = second('active-per-application: { prodiamine: 0.6 lb/acre }');
+      const work = ['--work', 'spread', '--product', 'second', '--used'];
+      expect(codes((await did(cwd, ...work, '6.8 lb', '--dry-run')).stderr)).toEqual([]);
+      expect(codes((await did(cwd, ...work, '8 lb')).stderr)).toEqual(['did-over-label']);
+    });
   });
   test('in another measure is compared by the density, and that it cannot be is told', async () => {
     expect(codes((await did(withLabel('rate: 40 floz/1000 sqft'), 'barrier', '--used', '9 lb')).stderr)).toEqual([

@@ -1,6 +1,7 @@
 import type { CubicMetres, CubicMetresPerSquareMetre, SquareMetres } from '../../base/units.ts';
 import type { Amount, Rate } from '../../model/fields.ts';
 import type { Product } from '../../model/product.ts';
+import { inMeasure } from '../in-measure.ts';
 
 /** A product in the tank, at its own rate. */
 export interface Dissolved {
@@ -70,7 +71,7 @@ const roomIn = (spray: CubicMetres, taken: CubicMetres): CubicMetres =>
 function volumeOf(product: Product, amount: Amount): CubicMetres | null {
   if (amount.by === 'volume') return amount.value;
   if (product.form !== 'liquid') return 0;
-  return product.density ? amount.value / product.density : null;
+  return inMeasure(amount, 'volume', product);
 }
 
 /** Whether a product is put down with a sprayer. */

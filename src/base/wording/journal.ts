@@ -61,12 +61,16 @@ export const journal = {
   ),
   'did-nothing': error((_: { found: string }) => 'The journal has no entry in force that could be taken back.'),
   'did-over-label': warning(
-    (a: { product: string; area: string; used: string; label: string }) =>
-      `More than the label: ${a.used} of "${a.product}" on ${a.area}; its label entry allows ${a.label}. Do not put down more of it there; look at the label in hand for what to do.`,
+    (a: { what: string; area: string; used: string; label: string; source: string }) =>
+      `More than the label: ${a.used} of "${a.what}" on ${a.area} in one application, all passes together; the ${a.source} allows ${a.label}. Do not put down more of it there; look at the label in hand for what to do.`,
   ),
   'did-over-label-year': warning(
-    (a: { product: string; area: string; used: string; label: string }) =>
-      `More than the label in a year: ${a.used} of "${a.product}" on ${a.area} in the season; its label entry allows ${a.label}.`,
+    (a: { what: string; area: string; used: string; label: string; source: string }) =>
+      `More than the label in a year: ${a.used} of "${a.what}" on ${a.area} in the season; the ${a.source} allows ${a.label}.`,
+  ),
+  'did-further-pass': warning(
+    (a: { product: string }) =>
+      `Two half passes are the whole of "${a.product}": a further one puts more of a pesticide down than was planned. Leave the rest in its bag; look at the label in hand for what to do.`,
   ),
   'did-label-unknown': warning(
     (a: { product: string }) =>

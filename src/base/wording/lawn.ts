@@ -155,9 +155,13 @@ export const lawn = {
     (a: { product: string; missing: readonly string[] }) =>
       `The label entry of "${a.product}" does not say ${list(a.missing)}; nothing holds it there. Type what the label in hand prints, or keep to it by hand.`,
   ),
-  'label-year-measure': warning(
+  'label-measure': warning(
+    (a: { product: string; limit: 'per-application' | 'per-year' }) =>
+      `The "${a.limit}" of the label entry of "${a.product}" is by volume and its use by weight, or the other way round; without its "density" that limit cannot be held.`,
+  ),
+  'nutrients-unknown': warning(
     (a: { product: string }) =>
-      `The label entry of "${a.product}" limits the year by volume and its use is by weight, or the other way round; without its "density" that limit cannot be held.`,
+      `What a rate of "${a.product}" brings of nutrients or lime cannot be worked out without its "density"; it counts in no limit. Write the "density" into its products entry, as in 10 lb/gal.`,
   ),
   'use-unknown': warning(
     (a: { product: string; day: string }) =>

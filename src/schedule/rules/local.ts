@@ -28,8 +28,12 @@ export function forbiddenPeriod({ ground: { lawn }, assigned, dose }: RuleInput)
   };
 }
 
-/** Whether the place lets a product be used at all on these areas: not forbidden all year, with the slow share it requires. */
-export function suits(product: Product, lawn: Lawn, areas: readonly string[], asOf: Day): boolean {
+/**
+ * Whether the place lets a product be used at all on these areas: not forbidden all year, with the slow share it requires.
+ *
+ * @param day The day of the work, as far as it is known: what lifts a ban may be over by then.
+ */
+export function suits(product: Product, lawn: Lawn, areas: readonly string[], day: Day): boolean {
   const substances = substancesIn(product);
   const banned = (lawn.localRules ?? [])
     .filter(isForbid)
@@ -37,8 +41,7 @@ export function suits(product: Product, lawn: Lawn, areas: readonly string[], as
       (rule) =>
         !rule.between &&
         rule.forbid.some(
-          (one) =>
-            substances.has(one) && !isLifted(one, rule, { lawn, areas, day: asOf }) && !isTrace(one, rule, product),
+          (one) => substances.has(one) && !isLifted(one, rule, { lawn, areas, day }) && !isTrace(one, rule, product),
         ),
     );
   const short = (lawn.localRules ?? []).some(

@@ -1,4 +1,4 @@
-import { nutrientsOf } from '../../amounts/product.ts';
+import { bringsNitrogen } from '../../amounts/product.ts';
 import type { DayRule, RuleInput } from './rule.ts';
 
 /** Whether two pieces of work touch the same turf. */
@@ -8,7 +8,7 @@ export const overlaps = (a: readonly string[], b: readonly string[]): boolean =>
 export function spacing({ assigned: { step, program, areas }, dose, placed }: RuleInput): DayRule | null {
   const days = program.nitrogen?.spacing ?? 0;
   const asked = step.apply?.kind === 'nutrient' && step.apply.rates.N !== undefined;
-  if (days === 0 || !(asked || (dose && nutrientsOf(dose).N > 0))) return null;
+  if (days === 0 || !(asked || (dose && bringsNitrogen(dose)))) return null;
   const others = placed.filter((one) => one.nitrogen && overlaps(one.areas, areas));
   return (day) => {
     const near = others.find((one) => Math.abs(one.day - day) < days);

@@ -1,4 +1,4 @@
-import { type Dose, nutrientsOf } from '../../amounts/product.ts';
+import { bringsNitrogen, type Dose } from '../../amounts/product.ts';
 import { isHerbicide } from '../../model/product.ts';
 import type { Step } from '../../model/program.ts';
 import { substancesIn } from '../../model/substance.ts';
@@ -26,7 +26,7 @@ export function substancesOf(step: Step, dose: Dose | null): ReadonlySet<string>
 
 /** Whether a step feeds the turf. */
 export const feeds = (step: Step, dose: Dose | null): boolean =>
-  step.apply?.kind === 'nutrient' ? step.apply.rates.N !== undefined : dose !== null && nutrientsOf(dose).N > 0;
+  step.apply?.kind === 'nutrient' ? step.apply.rates.N !== undefined : dose !== null && bringsNitrogen(dose);
 
 /** Whether a step kills plants or keeps their seed from growing. */
 export const killsPlants = (step: Step, dose: Dose | null): boolean =>

@@ -3,6 +3,7 @@ import type { Testable } from '../../amounts/soil-test/asked.ts';
 import type { Day } from '../../base/day.ts';
 import type { SquareMetres } from '../../base/units.ts';
 import type { JournalEntry } from '../../model/journal.ts';
+import { doneOn } from '../done.ts';
 import type { Ground } from '../ground.ts';
 import type { PlacedStep } from '../placed.ts';
 import type { DosedStep } from '../within-caps.ts';
@@ -25,22 +26,14 @@ export function broughtBefore(
   { area, what, from, to }: Counted,
   one: PlacedStep,
   placed: readonly PlacedStep[],
-  { journal, products }: Ground,
+  ground: Ground,
   sizes: ReadonlyMap<string, SquareMetres>,
 ): number {
   // What was done of the step itself belongs to it, where its area is done.
   const own: readonly JournalEntry[] = one.progress.areasDone.includes(area) ? one.progress.entries : [];
-  const entries = journal.filter((entry) => entry.date >= from && entry.date <= to && !own.includes(entry));
-  return entries.reduce((sum, entry) => {
-    const step = placed.find(({ id }) => id === entry.step);
-    const covered = entry.areas ?? step?.areas ?? [...sizes.keys()];
-    const product = entry.product === undefined ? step?.dose?.product : products.get(entry.product);
-    if (!covered.includes(area) || !product) return sum;
-    const square = covered.reduce((total, id) => total + (sizes.get(id) ?? 0), 0);
-    const rate = entry.used ? { by: entry.used.by, value: entry.used.value / square } : (step?.dose?.rate ?? null);
-    if (rate === null) return sum;
-    const dose: Dose = { product, rate };
-    return counts(dose, what, one.dose?.product?.id) ? sum + bringsOf(dose, what) : sum;
+  return doneOn(area, placed, ground, sizes).reduce((sum, { entry, use }) => {
+    if (!use || entry.date < from || entry.date > to || own.includes(entry)) return sum;
+    return counts(use.dose, what, one.dose?.product?.id) ? sum + bringsOf(use.dose, what) : sum;
   }, 0);
 }
 

@@ -1,3 +1,4 @@
+import { inMeasure } from '../../amounts/in-measure.ts';
 import type { Dose } from '../../amounts/product.ts';
 import { nutrientsOf } from '../../amounts/product.ts';
 import type { AskedBy, Testable } from '../../amounts/soil-test/asked.ts';
@@ -43,11 +44,10 @@ export function testable(apply: ByTest, product: Product | null): Testable {
   return P2O5 > K2O ? 'P2O5' : 'K2O';
 }
 
-/** What a dose brings of it [g/m²]. Lime without a neutralising value counts as pure. */
+/** What a dose brings of it [g/m²]; nothing where it cannot be known, as the plan's problems tell. Lime without a neutralising value counts as pure. */
 export function bringsOf(dose: Dose, what: Testable): number {
   if (!dose.rate) return 0;
-  if (what !== 'lime') return nutrientsOf(dose)[what];
+  if (what !== 'lime') return nutrientsOf(dose)?.[what] ?? 0;
   const { rate, product } = dose;
-  const kgPerM2 = rate.by === 'mass' ? rate.value : rate.value * (product.density ?? 0);
-  return 1000 * kgPerM2 * (product.neutralising ?? 1);
+  return 1000 * (inMeasure(rate, 'mass', product) ?? 0) * (product.neutralising ?? 1);
 }
