@@ -14,6 +14,7 @@ import {
 import { hostname } from 'node:os';
 import path from 'node:path';
 import { describe, expect, test } from 'vitest';
+import { parse } from 'yaml';
 import { readJournal } from '../../src/read/journal.ts';
 import { addEntry } from '../../src/shell/journal-file.ts';
 import { withLock } from '../../src/shell/lock.ts';
@@ -199,6 +200,50 @@ describe('--corrects', () => {
     const { stdout } = await did(cwd, 'feed', '--corrects', 'abcd', '--used', '2 lb');
     expect(stdout).toContain('Left on the shelf: 8 lb of urea');
     expect(journalOf(cwd).startsWith(one)).toBe(true);
+  });
+  describe('takes over what it does not name', () => {
+    const whole =
+      '- { id: abcd, date: 2027-04-01, start: "08:10", end: "09:00", step: barrier, areas: [ front ], product: barrier, registration: R-1, used: 3 lb, spreader: drop, setting: 5.5, by: A, licence: L-1, wind: 4 mph, target: crabgrass }\n';
+    const spreader = 'equipment: { spreaders: { drop: { kind: drop, swath: 22 in } } }\n';
+    const corrected = async (journal: string, ...argv: string[]) => {
+      const cwd = folder({ [JOURNAL]: journal, 'lawn.yaml': lawnText(AREAS + PRODUCTS + spreader) });
+      const { code, stderr } = await did(cwd, ...argv, '--corrects', 'abcd');
+      expect([code, codes(stderr)]).toEqual([0, []]);
+      const { id: _, ...entry } = parse(journalOf(cwd)).at(-1);
+      return entry;
+    };
+    const { id: _, ...written } = parse(whole)[0];
+    test.each([[['barrier']], [[]]])('with the step or without: %j', async (step) => {
+      expect(await corrected(whole, ...step, '--used', '2 lb')).toEqual({
+        ...written,
+        used: '2 lb',
+        corrects: 'abcd',
+      });
+    });
+    test('but not what was worked out of another amount', async () => {
+      const weighed = '- { id: abcd, date: 2027-04-01, step: feed, loaded: 3 lb, left: 1 lb }\n';
+      const base = { date: '2027-04-01', step: 'feed', corrects: 'abcd' };
+      expect(await corrected(weighed, '--used', '1.5 lb')).toEqual({ ...base, used: '1.5 lb' });
+      expect(await corrected(weighed, '--left', '2 lb')).toEqual({ ...base, loaded: '3 lb', left: '2 lb' });
+      const three = weighed.replace('left', 'used: 2 lb, left');
+      expect(await corrected(three, '--left', '2 lb')).toEqual({ ...base, loaded: '3 lb', left: '2 lb' });
+    });
+    test('nor the spreader of what was sprayed', async () => {
+      const { spreader: _spreader, setting: _setting, ...rest } = written;
+      expect(await corrected(whole, '--sprayer')).toEqual({ ...rest, sprayer: true, corrects: 'abcd' });
+    });
+    test('nor what belonged to another product', async () => {
+      const { registration: _registration, ...rest } = written;
+      expect(await corrected(whole, '--product', 'urea')).toEqual({ ...rest, product: 'urea', corrects: 'abcd' });
+    });
+    test('nor the product of another step', async () => {
+      const { product, registration } = await corrected(whole, 'feed');
+      expect([product === 'barrier', registration]).toEqual([false, undefined]);
+    });
+    test('of an entry whose step the program has no more', async () => {
+      const gone = '- { id: abcd, date: 2027-04-01, step: gone, product: urea }\n';
+      expect(await corrected(gone, '--used', '1 lb')).toMatchObject({ step: 'gone', product: 'urea', used: '1 lb' });
+    });
   });
   test('an entry that is not there is refused', async () => {
     const cwd = folder({ [JOURNAL]: one });

@@ -33,7 +33,10 @@ export function addDid(program: Command, { io, ended }: Run): void {
     .option('--re-entry <text>', "when the turf may be walked on again, where it is not the label entry's")
     .option('--notices <text>', 'notices that were given or posted')
     .option('--note <text>', 'anything worth keeping')
-    .option('--corrects <name>', 'the entry that this one stands in place of, by its id, or by day and step')
+    .option(
+      '--corrects <name>',
+      'the entry that this one stands in place of, by its id, or by day and step; what is not named stays as it was',
+    )
     .option('--undo', 'take the last entry back, or the one of --entry')
     .option('--entry <name>', 'an entry by its id, or by day and step: "2027-04-03 autumn-feed-1"')
     .option('--list', 'show the entries in force')

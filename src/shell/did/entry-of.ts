@@ -7,6 +7,7 @@ import { EntrySchema, type JournalEntry } from '../../model/journal.ts';
 import { camel } from '../../model/standing.ts';
 import type { Linked } from '../../read/link.ts';
 import { judge } from '../../read/validate.ts';
+import { takenOver } from './taken-over.ts';
 
 const NUMBERS = ['setting', 'pass'] as const;
 const TEXTS = [
@@ -44,25 +45,32 @@ export type Recorded =
   | { readonly draft: EntryDraft; readonly entry: JournalEntry }
   | { readonly problems: readonly Problem[] };
 
-/** The entry that a command line asks for. @param steps Every step's id as the lawn has it. */
+/**
+ * The entry that a command line asks for.
+ *
+ * @param steps Every step's id as the lawn has it.
+ * @param before What the entry that it corrects is written with; null where it corrects none.
+ */
 export function entryOf(
   step: string | undefined,
   options: EntryOptions,
   { lawn, products }: Linked,
   steps: readonly string[],
   today: Day,
+  before: EntryDraft | null,
 ): Recorded {
-  if (step === undefined && options.work === undefined && options.product === undefined)
+  if (!before && step === undefined && options.work === undefined && options.product === undefined)
     return { problems: [problem('did-what', { found: 'nothing' }, null)] };
   const areas = options.areas?.split(',').map((one) => one.trim());
-  const draft: EntryDraft = {
-    date: options.date ?? formatDay(today),
+  const given: EntryDraft = {
+    ...(options.date !== undefined && { date: options.date }),
     ...(step !== undefined && { step }),
     ...(areas && { areas }),
     ...Object.fromEntries(TEXTS.flatMap((key) => typed(key, options, String))),
     ...(options.sprayer && { sprayer: true }),
     ...Object.fromEntries(NUMBERS.flatMap((key) => typed(key, options, asNumber))),
   };
+  const draft: EntryDraft = { date: formatDay(today), ...(before && takenOver(before, given)), ...given };
   const at = (key: string | number | undefined) => ({ file: key === 'step' ? 'STEP' : `--${key ?? 'work'}` });
   const judged = judge(EntrySchema, {
     problems: [],
