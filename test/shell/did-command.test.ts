@@ -49,7 +49,7 @@ describe('an entry', () => {
     const { code, stdout } = await did(cwd, 'feed', '--used', '2 lb', '--setting', '5.5');
     expect(code).toBe(0);
     expect(journalOf(cwd)).toMatch(
-      /^- \{ id: [a-z]\w{3}, date: 2027-04-02, step: feed, used: 2 lb, setting: 5\.5 \}\n$/,
+      /^- \{ id: [a-z]\w{3}, date: 2027-04-02, step: feed, product: urea, used: 2 lb, setting: 5\.5 \}\n$/,
     );
     expect(stdout).toContain('as planned');
     expect(stdout).toContain('Left on the shelf: 8 lb of urea');
@@ -60,6 +60,40 @@ describe('an entry', () => {
     expect(stdout).toContain('13 % more than the 1 lb planned');
     expect(stdout).toContain('Still to do: back.');
     expect(stdout).toMatch(/front: 0\.52 lb\/1000 sq ft of 3 lb\/1000 sq ft done/);
+  });
+  describe('of a step bears the product that the plan has for it', () => {
+    const rows = (cwd: string) => parse(journalOf(cwd));
+    test('so that a product that the plan takes later rewrites nothing', async () => {
+      const cwd = folder();
+      await did(cwd, 'feed', '--areas', 'front', '--date', '2027-04-01', '--used', '1 lb');
+      const other = PRODUCTS.replace(
+        '{ id: urea, form: granular, analysis: 46-0-0 }',
+        '{ id: feed-15, form: granular, analysis: 15-0-15 }\n  - { id: urea, form: granular, analysis: 46-0-0 }',
+      );
+      const shelf = other.replace('urea: 10 lb', 'feed-15: 40 lb');
+      writeFileSync(path.join(cwd, 'lawn.yaml'), lawnText(AREAS + shelf));
+      const { stdout } = await soilclock(cwd, ['plan', 'lawn.yaml', '--as-of', '2027-04-02', '--json']);
+      const plan = JSON.parse(stdout);
+      expect(plan.applications.find(({ id }: { id: string }) => id === 'feed').areas[0].product).toBe('feed-15');
+      // 46 % of 1 lb on 1000 sq ft.
+      const front = plan.limits.find(({ area }: { area: string }) => area === 'front');
+      expect(front.doneGPerM2).toBeCloseTo((0.46 * 453.59237) / 92.90304, 3);
+    });
+    test('but for one that the command names', async () => {
+      const cwd = folder();
+      await did(cwd, 'feed', '--product', 'barrier');
+      expect(rows(cwd)[0].product).toBe('barrier');
+    });
+    test('but for a day before the season that is planned', async () => {
+      const cwd = folder();
+      await did(cwd, 'feed', '--date', '2026-04-01');
+      expect(rows(cwd)[0].product).toBeUndefined();
+    });
+    test('a correction of an entry without one stays without', async () => {
+      const cwd = folder({ [JOURNAL]: '- { id: abcd, date: 2027-04-01, step: feed, used: 5 lb }\n' });
+      await did(cwd, '--corrects', 'abcd', '--used', '2 lb');
+      expect(rows(cwd)[1].product).toBeUndefined();
+    });
   });
   test('of work outside the program', async () => {
     const cwd = folder();
@@ -237,8 +271,8 @@ describe('--corrects', () => {
       expect(await corrected(whole, '--product', 'urea')).toEqual({ ...rest, product: 'urea', corrects: 'abcd' });
     });
     test('nor the product of another step', async () => {
-      const { product, registration } = await corrected(whole, 'feed');
-      expect([product === 'barrier', registration]).toEqual([false, undefined]);
+      expect(await corrected(whole, 'feed')).toMatchObject({ step: 'feed', product: 'urea' });
+      expect(await corrected(whole, 'feed')).not.toHaveProperty('registration');
     });
     test('of an entry whose step the program has no more', async () => {
       const gone = '- { id: abcd, date: 2027-04-01, step: gone, product: urea }\n';

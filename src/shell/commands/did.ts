@@ -14,7 +14,7 @@ export function addDid(program: Command, { io, ended }: Run): void {
     .option('--end <time>', 'when it was done (HH:MM)')
     .option('--work <kind>', 'work outside the program: spread, spray, seed, aerate, mow, water, scout, sample, other')
     .option('--areas <list>', 'the areas it was done on, with commas; all of them when left out')
-    .option('--product <id>', "the product, where it is not the step's")
+    .option('--product <id>', 'the product, where it is not the one that the plan has for the step')
     .option('--registration <number>', "the product's registration number, where it is not that of the products file")
     .option('--target <pest>', 'the weed, insect or disease that it was put down against')
     .option('--loaded <amount>', 'what was filled in, such as "16 lb"')

@@ -19,6 +19,7 @@ import { entriesAsData, listOf } from './list.ts';
 import { type Meaning, meaningOf } from './meaning.ts';
 import { lacking } from './record-of-year.ts';
 import { meaningInWords } from './tell.ts';
+import { withProduct } from './with-product.ts';
 
 /** Writes down work that was done: an entry of the journal, the undoing of one, or the close of a season; shows and exports the journal. */
 export function didCommand(words: readonly string[], options: DidOptions, io: Io): number {
@@ -95,7 +96,7 @@ function record(input: DidInput): Done {
   const before = target && writtenAs(input, target.at);
   const recorded = entryOf(asked.step, options, linked, ids, today, before);
   if ('problems' in recorded) return failed(recorded.problems);
-  const { draft, entry } = recorded;
+  const { draft, entry } = withProduct(input, recorded, before);
   const written = write(input, draft);
   if ('problems' in written) return written;
   const json = { entry: { id: written.id, ...draft }, written: !options.dryRun };
