@@ -4,6 +4,7 @@ import {
   above0,
   amount,
   amountOrNone,
+  choosing,
   clock,
   day,
   id,
@@ -32,6 +33,16 @@ const reference = v.pipe(
   ),
 );
 
+const nothing = v.pipe(
+  v.literal(0, 'wrong-type:a weight such as 2 oz, or 0'),
+  v.transform((): Amount => ({ by: 'mass', value: 0 })),
+);
+/** What was left: an amount, or 0 for nothing. */
+const left = choosing(
+  (input): typeof nothing | typeof amountOrNone => (typeof input === 'number' ? nothing : amountOrNone),
+  () => [nothing, amountOrNone],
+);
+
 /** Differences up to this share of what was loaded are what scales and rounding make. */
 const SCALES = 0.02;
 
@@ -43,7 +54,7 @@ interface Weighed {
 
 /** Whether what was loaded, used and left can all be true. */
 function agrees({ loaded, used, left }: Weighed): boolean {
-  const known = [loaded, used, left].filter((one) => one !== undefined);
+  const known = [loaded, used, left].flatMap((one) => (one && one.value > 0 ? [one] : []));
   if (known.some(({ by }) => by !== known[0]?.by)) return false;
   if (!loaded) return true;
   const hair = SCALES * loaded.value;
@@ -80,7 +91,7 @@ export const EntrySchema = v.pipe(
     target: maybe(text),
     loaded: maybe(amount),
     used: maybe(amount),
-    left: maybe(amountOrNone),
+    left: maybe(left),
     /** One of the lawn's spreaders; left out where it has but one. */
     spreader: maybe(id),
     setting: maybe(number(0, 1000)),
@@ -121,7 +132,10 @@ export const EntrySchema = v.pipe(
   v.check((entry) => agrees(entry), 'wrong-type:"used" to be "loaded" less "left", in one measure'),
   v.transform((entry) => {
     const used = usedOf(entry);
-    return used ? { ...entry, used } : entry;
+    // Nothing is nothing in either measure: it goes by that of the others.
+    const by = (entry.loaded ?? used)?.by;
+    const none = entry.left?.value === 0 && by ? { left: { by, value: 0 } } : {};
+    return { ...entry, ...none, ...(used && { used }) };
   }),
 );
 export type JournalEntry = v.InferOutput<typeof EntrySchema>;

@@ -201,6 +201,11 @@ function quantityProblem(fault: QuantityFault, found: string, expected: string, 
   switch (fault.fault) {
     case 'form':
       return problem('wrong-type', { found: `"${found}"`, expected }, here);
+    case 'comma': {
+      const [, digits] = /^(\S+)/.exec(fault.instead) ?? [];
+      const how = digits?.includes('.') ? 'with a point' : 'without a comma';
+      return problem('wrong-type', { found: `"${found}"`, expected: `"${fault.instead}", ${how}` }, here);
+    }
     case 'unit':
       return problem('unknown-unit', { found: fault.unit, expected, nearest: fault.nearest }, here);
     case 'measure':

@@ -100,6 +100,17 @@ describe('an entry', () => {
     expect((await did(cwd, '--work', 'mow', '--date', '2027-04-01', '--note', 'first: "cut" # ok')).code).toBe(0);
     expect(entriesOf(cwd)).toMatchObject([{ work: 'mow', note: 'first: "cut" # ok' }]);
   });
+  test('takes what the plan prints, and 0 for nothing left', async () => {
+    const cwd = folder();
+    const { code, stdout } = await did(cwd, 'feed', '--loaded', '1 lb 12 oz', '--left', '0');
+    expect([code, parse(journalOf(cwd))[0].left]).toEqual([0, 0]);
+    expect(stdout).toContain('1.75 lb used, 12 % less than the 2 lb planned');
+  });
+  test('with nothing left of a volume counts that volume', async () => {
+    const cwd = folder();
+    await did(cwd, '--product', 'barrier', '--loaded', '1 gal 20 fl oz', '--left', '0');
+    expect(entriesOf(cwd)[0]).toMatchObject({ used: { by: 'volume' }, left: { by: 'volume', value: 0 } });
+  });
   test('over the label is written and told', async () => {
     const cwd = folder();
     const { code, stderr } = await did(cwd, 'barrier', '--used', '9 lb');

@@ -66,7 +66,7 @@ export function entryOf(
     ...(options.date !== undefined && { date: options.date }),
     ...(step !== undefined && { step }),
     ...(areas && { areas }),
-    ...Object.fromEntries(TEXTS.flatMap((key) => typed(key, options, String))),
+    ...Object.fromEntries(TEXTS.flatMap((key) => typed(key, options, key === 'left' ? zeroAsNumber : String))),
     ...(options.sprayer && { sprayer: true }),
     ...Object.fromEntries(NUMBERS.flatMap((key) => typed(key, options, asNumber))),
   };
@@ -111,5 +111,8 @@ function typed<T>(
   if (value === undefined) return [];
   return [[key, as(key === 'wind-from' ? value.toLowerCase() : value)] as const];
 }
+
+/** Nothing needs no unit. */
+const zeroAsNumber = (text: string): string | number => (/^0+(\.0+)?$/.test(text.trim()) ? 0 : text);
 
 const asNumber = (text: string): string | number => (/^-?\d+(\.\d+)?$/.test(text.trim()) ? Number(text) : text);
