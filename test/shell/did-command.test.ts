@@ -302,6 +302,7 @@ describe('what is refused, with nothing written', () => {
     ['an unknown step', ['fead'], 'unknown-step'],
     ['nothing at all', [], 'did-what'],
     ['an unknown area', ['feed', '--areas', 'frunt'], 'unknown-area'],
+    ['an unknown spreader', ['feed', '--spreader', 'drop'], 'unknown-spreader'],
     ['an unknown product', ['--product', 'urae'], 'unknown-product'],
     ['a weight that is none', ['feed', '--used', 'much'], 'wrong-type'],
     ['a day that does not exist', ['feed', '--date', '2027-02-30'], 'not-a-date'],

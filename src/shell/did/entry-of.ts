@@ -79,7 +79,7 @@ export function entryOf(
     place: ([key]) => ({ ...at(key), line: 1, column: 1, length: 1 }),
   });
   const known = (
-    code: 'unknown-step' | 'unknown-product' | 'unknown-area',
+    code: 'unknown-step' | 'unknown-product' | 'unknown-area' | 'unknown-spreader',
     found: string | undefined,
     allowed: readonly string[],
     key: string,
@@ -91,6 +91,7 @@ export function entryOf(
   const problems = [
     ...judged.problems.map((one) => ({ ...one, line: null, column: null, length: null })),
     ...known('unknown-step', step, steps, 'step'),
+    ...known('unknown-spreader', options.spreader, Object.keys(lawn.equipment?.spreaders ?? {}), 'spreader'),
     ...known('unknown-product', options.product, [...products.keys()], 'product'),
     ...(areas ?? []).flatMap((area) => known('unknown-area', area, Object.keys(lawn.areas), 'areas')),
     ...(day !== null && day > today
