@@ -71,12 +71,12 @@ export function entryOf(
     ...Object.fromEntries(NUMBERS.flatMap((key) => typed(key, options, asNumber))),
   };
   const draft: EntryDraft = { date: formatDay(today), ...(before && takenOver(before, given)), ...given };
-  const at = (key: string | number | undefined) => ({ file: key === 'step' ? 'STEP' : `--${key ?? 'work'}` });
+  const at = (key: string | number) => ({ file: key === 'step' ? 'STEP' : `--${key}` });
   const judged = judge(EntrySchema, {
     problems: [],
     file: '',
     data: draft,
-    place: ([key]) => ({ ...at(key), line: 1, column: 1, length: 1 }),
+    place: ([key]) => ({ ...at(key ?? equipmentIn(options)), line: 1, column: 1, length: 1 }),
   });
   const known = (
     code: 'unknown-step' | 'unknown-product' | 'unknown-area' | 'unknown-spreader',
@@ -101,6 +101,9 @@ export function entryOf(
   if (hasErrors(problems) || !judged.value) return { problems };
   return { draft, entry: judged.value as JournalEntry };
 }
+
+/** What is wrong with no flag alone is that a spreader and a sprayer are named. */
+const equipmentIn = ({ sprayer }: EntryOptions): string => (sprayer ? 'sprayer' : 'output');
 
 /** A flag as a key of the entry; none where it was not given. Points of the compass are often typed in capitals. */
 function typed<T>(
