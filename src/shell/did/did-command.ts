@@ -13,6 +13,7 @@ import { closeSeason } from './close-season.ts';
 import { targetOf, writtenAs } from './corrected.ts';
 import { entryOf } from './entry-of.ts';
 import { exportRecord } from './export.ts';
+import { implausible } from './implausible.ts';
 import { type DidInput, type DidOptions, type Done, displayFor, failed, planNow, readForWork } from './input.ts';
 import { labelProblems } from './label.ts';
 import { entriesAsData, listOf } from './list.ts';
@@ -106,7 +107,12 @@ function record(input: DidInput): Done {
   const means = meaningOf(input, entry, season);
   return {
     lines: [told(input, written.line), ...meaningInWords(input, entry, means, season)],
-    problems: [...labelProblems(input, entry, means.areas, season), ...countedProblems(linked, entry, means), ...lacks],
+    problems: [
+      ...labelProblems(input, entry, means.areas, season),
+      ...implausible(input, entry, means, season),
+      ...countedProblems(linked, entry, means),
+      ...lacks,
+    ],
     json: { ...json, means },
   };
 }

@@ -1,0 +1,27 @@
+import { list, warning } from './forms.ts';
+
+/** What is remarkable about work that is written down. It is written all the same: it may have been so. */
+export const did = {
+  'did-setting': warning(
+    (a: { setting: number; from: number; to: number; step: number; fault: 'outside' | 'between' }) =>
+      a.fault === 'outside'
+        ? `The setting ${a.setting} is not on the dial (${a.from} to ${a.to} in the lawn file). --corrects mends a slip.`
+        : `The setting ${a.setting} lies between the marks of the dial (${a.from} to ${a.to} by ${a.step} in the lawn file). --corrects mends a slip.`,
+  ),
+  'did-measure': warning(
+    (a: { product: string; found: 'mass' | 'volume' }) =>
+      `"${a.product}" is counted by ${a.found === 'mass' ? 'volume' : 'weight'}, and its entry has no "density": what is given by ${a.found === 'mass' ? 'weight' : 'volume'} counts as nothing. Give it by ${a.found === 'mass' ? 'volume' : 'weight'}, with --corrects.`,
+  ),
+  'did-much': warning(
+    (a: { product: string; areas: readonly string[]; used: string; most: string }) =>
+      `${a.used} of "${a.product}" on ${list(a.areas)}, where one application is ${a.most}. If that is a slip of the amount or of the areas, --corrects mends it.`,
+  ),
+  'did-mix': warning(
+    (a: { product: string; used: string; most: string }) =>
+      `${a.used} of "${a.product}" for ${a.most} planned looks like the mix in the tank. Amounts are of the product, without the water: give that, with --corrects.`,
+  ),
+  'did-over-limit': warning(
+    (a: { area: string; done: string; limit: string; name: string }) =>
+      `${a.area} has had ${a.done}; the limit is ${a.limit} (${a.name}). If the amount is a slip, --corrects mends it.`,
+  ),
+} as const;
