@@ -58,3 +58,27 @@ describe('what is most likely a slip', () => {
     expect(await told('feed --used "1 L"', { lawn })).toEqual([]);
   });
 });
+
+describe("the label's interval", () => {
+  const sprayed = (date: string, more = '') =>
+    `- { id: abcd, date: ${date}, step: weeds, product: weed, used: 1 floz, areas: [front]${more} }\n`;
+  test.each([
+    ['27 days after', '2027-03-06', 'weeds --areas front --used "1 floz"', ['did-interval']],
+    ['28 days after', '2027-03-05', 'weeds --areas front --used "1 floz"', []],
+    [
+      'before work that was written down earlier',
+      '2027-04-01',
+      'weeds --date 2027-03-25 --used "2 floz"',
+      ['did-interval'],
+    ],
+    ['on another area', '2027-04-01', 'weeds --areas back --used "1 floz"', []],
+    ['outside the program', '2027-04-01', '--product weed --areas front --used "1 floz"', ['did-interval']],
+    ['with another product', '2027-04-01', 'feed --used "2 lb"', []],
+    ['in place of that entry', '2027-04-01', '--corrects abcd --used "0.9 floz"', []],
+    ['the other half of it on that day', '2027-04-02', 'weeds --areas front --used "0.5 floz"', []],
+  ])('%s', async (_, date, argv, codes) => expect(await told(argv, { journal: sprayed(date) })).toEqual(codes));
+  test('the other pass of it a day later', async () => {
+    const journal = sprayed('2027-04-01', ', pass: 1');
+    expect(await told('weeds --areas front --used "0.5 floz" --pass 2', { journal })).toEqual([]);
+  });
+});

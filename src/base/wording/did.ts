@@ -24,4 +24,8 @@ export const did = {
     (a: { area: string; done: string; limit: string; name: string }) =>
       `${a.area} has had ${a.done}; the limit is ${a.limit} (${a.name}). If the amount is a slip, --corrects mends it.`,
   ),
+  'did-interval': warning(
+    (a: { product: string; areas: readonly string[]; days: number; other: string; interval: number }) =>
+      `"${a.product}" on ${list(a.areas)} ${a.days} ${a.days === 1 ? 'day' : 'days'} from that of ${a.other}; its label entry asks for ${a.interval} days between two. Look at the label in hand for what to do.`,
+  ),
 } as const;

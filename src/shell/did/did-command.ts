@@ -15,6 +15,7 @@ import { entryOf } from './entry-of.ts';
 import { exportRecord } from './export.ts';
 import { implausible } from './implausible.ts';
 import { type DidInput, type DidOptions, type Done, displayFor, failed, planNow, readForWork } from './input.ts';
+import { intervalProblems } from './interval.ts';
 import { labelProblems } from './label.ts';
 import { entriesAsData, listOf } from './list.ts';
 import { type Meaning, meaningOf } from './meaning.ts';
@@ -109,6 +110,7 @@ function record(input: DidInput): Done {
     lines: [told(input, written.line), ...meaningInWords(input, entry, means, season)],
     problems: [
       ...labelProblems(input, entry, means.areas, season),
+      ...intervalProblems(input, entry, means.areas, season),
       ...implausible(input, entry, means, season),
       ...countedProblems(linked, entry, means),
       ...lacks,
