@@ -82,3 +82,13 @@ describe("the label's interval", () => {
     expect(await told('weeds --areas front --used "0.5 floz" --pass 2', { journal })).toEqual([]);
   });
 });
+
+describe('weather at the start beyond what the step is for', () => {
+  test.each([
+    ['--wind "8 mph" --air "85 F"', []],
+    ['--wind "14 mph"', ['did-weather']],
+    ['--air "92 F"', ['did-weather']],
+    ['--air "49 F"', ['did-weather']],
+    ['--wind "14 mph" --air "92 F"', ['did-weather', 'did-weather']],
+  ])('%s', async (argv, codes) => expect(await told(`weeds --used "2 floz" ${argv}`)).toEqual(codes));
+});

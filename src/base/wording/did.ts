@@ -28,4 +28,12 @@ export const did = {
     (a: { product: string; areas: readonly string[]; days: number; other: string; interval: number }) =>
       `"${a.product}" on ${list(a.areas)} ${a.days} ${a.days === 1 ? 'day' : 'days'} from that of ${a.other}; its label entry asks for ${a.interval} days between two. Look at the label in hand for what to do.`,
   ),
+  'did-weather': warning(
+    (a: { what: 'wind' | 'cold' | 'warm'; found: string; limit: string }) =>
+      ({
+        wind: `Wind of ${a.found}; the step is for less than ${a.limit}. What drifted lies elsewhere: look there, and at the label in hand.`,
+        cold: `Air of ${a.found}; the step is for ${a.limit} and warmer. It may not have worked; the label in hand goes first.`,
+        warm: `Air of ${a.found}; the step is for up to ${a.limit}. Look for harm in the next days; the label in hand goes first.`,
+      })[a.what],
+  ),
 } as const;

@@ -21,6 +21,7 @@ import { entriesAsData, listOf } from './list.ts';
 import { type Meaning, meaningOf } from './meaning.ts';
 import { lacking } from './record-of-year.ts';
 import { meaningInWords } from './tell.ts';
+import { weatherProblems } from './weather-of-work.ts';
 import { withProduct } from './with-product.ts';
 
 /** Writes down work that was done: an entry of the journal, the undoing of one, or the close of a season; shows and exports the journal. */
@@ -112,6 +113,7 @@ function record(input: DidInput): Done {
       ...labelProblems(input, entry, means.areas, season),
       ...intervalProblems(input, entry, means.areas, season),
       ...implausible(input, entry, means, season),
+      ...weatherProblems(linked, entry),
       ...countedProblems(linked, entry, means),
       ...lacks,
     ],
