@@ -92,3 +92,22 @@ describe('weather at the start beyond what the step is for', () => {
     ['--wind "14 mph" --air "92 F"', ['did-weather', 'did-weather']],
   ])('%s', async (argv, codes) => expect(await told(`weeds --used "2 floz" ${argv}`)).toEqual(codes));
 });
+
+describe('no advice on the setting is told with its reason', () => {
+  const other = LAWN.replace(
+    'products:\n',
+    'products:\n  - { id: feed-15, form: granular, analysis: 15-0-15 }\n',
+  ).replace('products:', 'shelf: { counted: 2027-02-01, urea: 10 lb }\nproducts:');
+  test('another product than the plan has', async () =>
+    expect(await told('feed --product feed-15 --pass 1 --setting 5 --used "2 lb"', { lawn: other })).toEqual([
+      'did-no-advice',
+    ]));
+  test('an entry that does not say how much', async () =>
+    expect(await told('feed --pass 1 --setting 5')).toEqual(['did-no-advice']));
+  test('work outside the program', async () =>
+    expect(await told('--product urea --setting 5 --used "2 lb"')).toEqual(['did-no-advice']));
+  test('a lawn without a dial', async () => {
+    const lawn = LAWN.replace(', dial: { from: 1, to: 15, step: 0.5 }', '');
+    expect(await told('feed --setting 5 --used "2 lb"', { lawn })).toEqual(['did-no-advice']);
+  });
+});

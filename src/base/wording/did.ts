@@ -1,4 +1,4 @@
-import { list, warning } from './forms.ts';
+import { list, note, warning } from './forms.ts';
 
 /** What is remarkable about work that is written down. It is written all the same: it may have been so. */
 export const did = {
@@ -35,5 +35,17 @@ export const did = {
         cold: `Air of ${a.found}; the step is for ${a.limit} and warmer. It may not have worked; the label in hand goes first.`,
         warm: `Air of ${a.found}; the step is for up to ${a.limit}. Look for harm in the next days; the label in hand goes first.`,
       })[a.what],
+  ),
+  'did-no-advice': note(
+    (a: { why: 'dial' | 'used' | 'step' | 'product' | 'weight'; planned: string | null }) =>
+      `No advice on the setting: ${
+        {
+          dial: 'the lawn file does not tell of the "dial" of this spreader.',
+          used: 'the entry does not say how much was put down (--loaded and --left, or --used).',
+          step: 'the entry is of no step that puts something down on these areas, so no rate is known to aim at.',
+          product: `the plan has "${a.planned}" for this step, so it knows no rate of this product to aim at.`,
+          weight: 'what was put down and what is planned are not both by weight.',
+        }[a.why]
+      }`,
   ),
 } as const;

@@ -19,6 +19,7 @@ import { intervalProblems } from './interval.ts';
 import { labelProblems } from './label.ts';
 import { entriesAsData, listOf } from './list.ts';
 import { type Meaning, meaningOf } from './meaning.ts';
+import { noAdvice } from './no-advice.ts';
 import { lacking } from './record-of-year.ts';
 import { meaningInWords } from './tell.ts';
 import { weatherProblems } from './weather-of-work.ts';
@@ -114,6 +115,7 @@ function record(input: DidInput): Done {
       ...intervalProblems(input, entry, means.areas, season),
       ...implausible(input, entry, means, season),
       ...weatherProblems(linked, entry),
+      ...noAdvice(input, entry, means, season),
       ...countedProblems(linked, entry, means),
       ...lacks,
     ],
