@@ -252,8 +252,7 @@ describe('--corrects', () => {
     const spreader = 'equipment: { spreaders: { drop: { kind: drop, swath: 22 in } } }\n';
     const corrected = async (journal: string, ...argv: string[]) => {
       const cwd = folder({ [JOURNAL]: journal, 'lawn.yaml': lawnText(AREAS + PRODUCTS + spreader) });
-      const { code, stderr } = await did(cwd, ...argv, '--corrects', 'abcd');
-      expect([code, codes(stderr)]).toEqual([0, []]);
+      expect((await did(cwd, ...argv, '--corrects', 'abcd')).code).toBe(0);
       const { id: _, ...entry } = parse(journalOf(cwd)).at(-1);
       return entry;
     };
