@@ -7,7 +7,7 @@ const LAWN = `areas: { front: { rectangle: [50 ft, 20 ft] }, back: { rectangle: 
 equipment: { spreader: { kind: rotary, swath: 10 ft, dial: { from: 1, to: 15, step: 0.5 } } }
 products:
   - { id: urea, form: granular, analysis: 46-0-0 }
-  - { id: weed, form: liquid, pesticide: broadleaf, actives: { active: 4 lb/gal }, label: { rate: 1 floz/1000 sqft, interval: 28 d } }
+  - { id: weed, form: liquid, pesticide: broadleaf, actives: { active: 4 lb/gal }, label: { rate: 1 floz/1000 sqft, per-application: 4 floz/1000 sqft, interval: 28 d } }
   - { id: limestone, form: amendment, neutralising: 100% }
 soil: { tests: [{ date: 2027-02-20, pH: 5.6, lime: 85 lb/1000 sqft }] }
 `;

@@ -1,5 +1,6 @@
 import { inWords } from '../../amounts/amount.ts';
 import { netArea } from '../../amounts/area.ts';
+import { inMeasure } from '../../amounts/in-measure.ts';
 import { type Problem, problem } from '../../base/problem.ts';
 import type { Amount } from '../../model/fields.ts';
 import type { JournalEntry } from '../../model/journal.ts';
@@ -8,7 +9,7 @@ import type { Nutrient } from '../../model/nutrient.ts';
 import { isPesticide, type Product } from '../../model/product.ts';
 import { byTestOf } from '../../model/program.ts';
 import type { Season } from '../../model/season.ts';
-import { measured } from '../../schedule/shelf.ts';
+
 import { dialOf } from './dial-of.ts';
 import { type DidInput, displayFor } from './input.ts';
 import type { Meaning } from './meaning.ts';
@@ -50,7 +51,7 @@ function amountProblems(
 ): Problem[] {
   const most = mostOf(input, entry, product, means, season);
   const by = most?.by ?? (['granular', 'soluble', 'seed'].includes(product.form) ? 'mass' : used.by);
-  const found = measured(used, by, product);
+  const found = inMeasure(used, by, product);
   const display = displayFor(input.linked);
   const name = product.name ?? product.id;
   const args = {
