@@ -20,7 +20,7 @@ import type { Day } from './base/day.ts';
 import { hasErrors, inOrder, type Problem } from './base/problem.ts';
 import { calendarOf } from './emit/calendar.ts';
 import type { Detail } from './emit/events.ts';
-import { problemsOfAreas, problemsOfPans } from './measures.ts';
+import { problemsOfAreas, problemsOfPans, problemsOfTests } from './measures.ts';
 import type { Lawn } from './model/lawn.ts';
 import { emptyLedger, type Ledger } from './model/ledger.ts';
 import type { Season } from './model/season.ts';
@@ -80,7 +80,7 @@ export function readAll({
   const ofAreas = linked.value ? problemsOfAreas(linked.value, parsed) : [];
   return {
     value: hasErrors(ofAreas) ? undefined : linked.value,
-    problems: [...linked.problems, ...ofAreas, ...problemsOfPans(parsed)],
+    problems: [...linked.problems, ...ofAreas, ...problemsOfPans(parsed), ...problemsOfTests(parsed)],
     parsed,
   };
 }

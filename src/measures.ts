@@ -2,6 +2,7 @@
 
 import { netArea } from './amounts/area.ts';
 import { areaProblems, farProblems } from './amounts/area-problems.ts';
+import { implausibleTests } from './amounts/implausible.ts';
 import { panFaults } from './amounts/spreader/spreader.ts';
 import { hasErrors, type Place, type Problem, problem } from './base/problem.ts';
 import type { SquareMetres } from './base/units.ts';
@@ -21,6 +22,10 @@ export const problemsOfPans = ({ value, place }: Parsed<Lawn>): readonly Problem
         )
       : problem('spreader-pans', { fault }, place(['equipment', ...at])),
   );
+
+/** What of a lawn's soil and sprayer tests is most likely a slip. */
+export const problemsOfTests = ({ value, place }: Parsed<Lawn>): readonly Problem[] =>
+  value ? implausibleTests(value, place) : [];
 
 /** What is wrong with the measures of a lawn's areas. */
 export const problemsOfAreas = ({ lawn }: Linked, { place }: Parsed<Lawn>): Problem[] =>

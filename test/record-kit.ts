@@ -10,6 +10,7 @@ import { lawnText } from './kit.ts';
 
 /** 1000 and 500 square feet; a feed, and a barrier with a registration number. */
 export const RECORD_LAWN = `areas: { front: { rectangle: [50 ft, 20 ft] }, back: { rectangle: [25 ft, 20 ft] } }
+equipment: { spreaders: { drop-24: { kind: drop, swath: 24 in }, broadcast: { kind: rotary, swath: 10 ft } } }
 record: { customer: "A. Keeper", address: "1 Lighthouse Road" }
 products:
   - { id: urea, form: granular, analysis: 46-0-0 }

@@ -213,7 +213,7 @@ export const aboutLawn: About = {
   target: ['The weed, insect or disease that it was put down against.', 'crabgrass'],
   loaded: ['What was filled in.', '16 lb'],
   used: ['What was put down; else what was loaded less what was left.', '15.9 lb'],
-  left: ['What was left in the hopper.', '2 oz'],
+  left: ['What was left in the hopper; 0 for nothing.', '2 oz', 0],
   'journal.spreader': ["Which of the lawn's spreaders, where it has several.", 'drop-24'],
   setting: ["The spreader's setting.", 5.5],
   sprayer: ['It was put down with the sprayer.', true],

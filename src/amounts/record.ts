@@ -70,7 +70,7 @@ type Corrections = ReturnType<typeof correctionsOf>;
 function recordEntry(entry: JournalEntry, at: number, corrections: Corrections, input: RecordInput): RecordEntry {
   const { lawn, products, journal, steps } = input;
   const step = entry.step === undefined ? undefined : steps.get(entry.step);
-  const planned = plannedFor(entry, input);
+  const planned = plannedFor(entry, input.plan);
   const productId = entry.product ?? planned?.product ?? null;
   const product = productId === null ? undefined : products.get(productId);
   const areas = entry.areas ?? (entry.undo ? [] : (planned?.areas ?? step?.areas ?? Object.keys(lawn.areas)));
@@ -121,13 +121,14 @@ function recordEntry(entry: JournalEntry, at: number, corrections: Corrections, 
   return { ...known, missing: missingFrom(known) };
 }
 
-/** What the plan of its season has for the step of an entry; null for what takes another back. */
-function plannedFor({ step, date, undo }: JournalEntry, { plan }: RecordInput) {
+/** What the plan of its season has for the step of an entry: its product on the entry's areas, if it is one; null for what takes another back. */
+export function plannedFor({ step, date, undo, areas }: JournalEntry, plan: RecordInput['plan']) {
   const day = formatDay(date);
   if (!plan || step === undefined || undo || day < plan.season.start || day > plan.season.end) return null;
   const application = plan.applications.find(({ id, season }) => id === step && season === plan.season.year);
   if (!application) return null;
-  const products = [...new Set(application.areas.flatMap(({ product }) => product ?? []))];
+  const covered = application.areas.filter(({ id }) => areas?.includes(id) ?? true);
+  const products = [...new Set(covered.flatMap(({ product }) => product ?? []))];
   return { product: products.length === 1 ? products[0] : null, areas: application.areas.map(({ id }) => id) };
 }
 

@@ -1,5 +1,5 @@
 import { closest, distance } from 'fastest-levenshtein';
-import { type Dimension, type Unit, unitNames, units } from './units.ts';
+import { type Dimension, said, type Unit, unitNames, units } from './units.ts';
 
 /** Measures that are one dimension on another. */
 export const ratios = {
@@ -14,6 +14,7 @@ export type Measure = Dimension | keyof typeof ratios;
 /** Why a text is not the quantity that was asked for. */
 export type QuantityFault =
   | { readonly fault: 'form' }
+  | { readonly fault: 'comma'; readonly instead: string }
   | { readonly fault: 'unit'; readonly unit: string; readonly nearest: string | null }
   | { readonly fault: 'measure'; readonly found: Measure };
 
@@ -28,21 +29,32 @@ const FORM = new RegExp(
   String.raw`^(${NUMBER})\s*([^\s\d/][^\s/]*(?:/(?:h|s))?)(?:\s*/\s*(${PER})?\s*([^\s\d/][^\s/]*))?$`,
 );
 
+/** Two numbers with their units, the larger unit first. */
+const SUM = new RegExp(String.raw`^(${PER})\s*([^\s\d/]+)\s*(${PER})\s*([^\s\d/]+)$`);
+/** Units that are said together, by their factors. */
+const together = new Set(
+  said.flatMap(([large, small]) => small.map((name) => `${units.get(large)?.factor} ${units.get(name)?.factor}`)),
+);
+
 /**
- * Reads a quantity with its unit, such as `50 F`, `2 in`, `6 weeks` or `0.75 lb/1000 sqft`, into SI.
+ * Reads a quantity with its unit, such as `50 F`, `2 in`, `6 weeks` or `0.75 lb/1000 sqft`, into SI; a sum such as
+ * `5 lb 10 oz` too.
  *
- * @param text As it stands in a file. Spaces between number and unit are free; `sq ft` and `fl oz` may have one.
+ * @param text As it stands in a file. Spaces between number and unit are free; `sq ft`, `cu ft` and `fl oz` may have one.
  * @param measure What it has to measure.
- * @returns The SI value and the unit's name as written, or the fault: form, unknown unit, or a unit of something else.
+ * @returns The SI value and the unit's name as written, or the fault: form, a comma, unknown unit, or a unit of something else.
  * @example parseQuantity('1 lb/1000 sqft', 'mass per area') //=> { value: 0.00488243…, unit: 'lb/sqft' }
  */
 export function parseQuantity(text: string, measure: Measure): QuantityResult {
   const tidy = text
     .trim()
     .replace(/(?<![a-z])sq\s+(ft|yd|m)\b/g, 'sq$1')
+    .replace(/(?<![a-z])cu\s+(ft|yd)\b/g, 'cu$1')
     .replace(/(?<![a-z])fl\s+oz\b/g, 'floz');
+  const sum = sumOf(tidy, measure);
+  if (sum) return sum;
   const match = FORM.exec(tidy);
-  if (!match) return { fault: 'form' };
+  if (!match) return commaIn(tidy, measure) ?? { fault: 'form' };
   const [, number = '', name = '', per, perName] = match;
   const unit = units.get(name);
   if (!unit) return { fault: 'unit', unit: name, nearest: nearestWord(name, [...units.keys()]) };
@@ -56,6 +68,23 @@ export function parseQuantity(text: string, measure: Measure): QuantityResult {
   if (found === null) return { fault: 'form' };
   if (found !== measure) return { fault: 'measure', found };
   return finite((Number(number) * unit.factor) / (Number(per ?? 1) * perUnit.factor), `${name}/${perName}`);
+}
+
+/** A sum of two units that are said together; null where the text is none. */
+function sumOf(tidy: string, measure: Measure): QuantityResult | null {
+  const [, number = '', name = '', more, moreName = ''] = SUM.exec(tidy) ?? [];
+  const [large, small] = [units.get(name), units.get(moreName)];
+  if (!large || large.dimension !== small?.dimension || !together.has(`${large.factor} ${small.factor}`)) return null;
+  if (large.dimension !== measure) return { fault: 'measure', found: large.dimension };
+  return finite(Number(number) * large.factor + Number(more) * small.factor, name);
+}
+
+/** What a number with a comma most likely means: thousands, or a share; null where it is not the comma alone. */
+function commaIn(tidy: string, measure: Measure): QuantityFault | null {
+  if (!/^[+-]?\d+,\d/.test(tidy)) return null;
+  const thousands = /^[+-]?[1-9]\d{0,2}(,\d{3})+(?![\d,])/.test(tidy);
+  const instead = thousands ? tidy.replaceAll(',', '') : tidy.replace(',', '.');
+  return !instead.includes(',') && 'value' in parseQuantity(instead, measure) ? { fault: 'comma', instead } : null;
 }
 
 /** A number too long to hold, or an amount on no area, is no quantity. */

@@ -52,13 +52,14 @@ const table: Record<Dimension, Record<string, number | { factor: number; offset:
   volume: {
     'L l litre litres liter liters': 0.001,
     'mL ml': 1e-6,
-    m3: 1,
+    'm3 m³': 1,
     'gal gallon gallons': GALLON,
     'qt quart quarts': GALLON / 4,
     'pt pint pints': GALLON / 8,
     'cup cups': GALLON / 16,
     'floz fl-oz': GALLON / 128,
     'cuyd yd3': 0.9144 ** 3,
+    'cuft ft3': FOOT ** 3,
   },
   mass: {
     kg: 1,
@@ -93,6 +94,24 @@ export const units: ReadonlyMap<string, Unit> = new Map(
     }),
   ),
 );
+
+/** Units that are said together, as in `5 lb 10 oz`: a larger one, with the smaller ones that may follow it. */
+export const said: readonly (readonly [large: string, small: readonly string[]])[] = [
+  ['lb', ['oz']],
+  ['kg', ['g']],
+  ['yd', ['ft', 'in']],
+  ['ft', ['in']],
+  ['m', ['cm']],
+  ['gal', ['qt', 'pt', 'cup', 'floz']],
+  ['qt', ['pt', 'cup', 'floz']],
+  ['pt', ['cup', 'floz']],
+  ['cup', ['floz']],
+  ['L', ['mL']],
+  ['week', ['d']],
+  ['d', ['h']],
+  ['h', ['min']],
+  ['min', ['s']],
+];
 
 /** Factor of a named unit; the name is one of this table, so a wrong one is our own bug. */
 export function factorOf(name: string): number {

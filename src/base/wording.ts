@@ -1,4 +1,5 @@
 import { agronomy } from './wording/agronomy.ts';
+import { did } from './wording/did.ts';
 import { input } from './wording/input.ts';
 import { journal } from './wording/journal.ts';
 import { lawn } from './wording/lawn.ts';
@@ -19,6 +20,7 @@ export const wording = {
   ...services,
   ...plan,
   ...journal,
+  ...did,
   ...agronomy,
 } as const;
 

@@ -4,6 +4,7 @@ import {
   above0,
   amount,
   amountOrNone,
+  choosing,
   clock,
   day,
   id,
@@ -19,6 +20,7 @@ import {
 } from './fields.ts';
 import { WORKS } from './program.ts';
 import { atMostOneOf, needs, someOf, standing } from './standing.ts';
+import { usedOf, weighedFault } from './weighed.ts';
 
 /** Where a wind comes from: one of sixteen points, or `variable`. */
 const windFrom = word('n nne ne ene e ese se sse s ssw sw wsw w wnw nw nnw variable'.split(' '));
@@ -32,30 +34,15 @@ const reference = v.pipe(
   ),
 );
 
-/** Differences up to this share of what was loaded are what scales and rounding make. */
-const SCALES = 0.02;
-
-interface Weighed {
-  readonly loaded?: Amount;
-  readonly used?: Amount;
-  readonly left?: Amount;
-}
-
-/** Whether what was loaded, used and left can all be true. */
-function agrees({ loaded, used, left }: Weighed): boolean {
-  const known = [loaded, used, left].filter((one) => one !== undefined);
-  if (known.some(({ by }) => by !== known[0]?.by)) return false;
-  if (!loaded) return true;
-  const hair = SCALES * loaded.value;
-  if (used && left) return Math.abs(loaded.value - left.value - used.value) <= hair;
-  return (used ?? left ?? loaded).value <= loaded.value + hair;
-}
-
-/** What was used: as written, else what was loaded less what was left. */
-export function usedOf({ loaded, used, left }: Weighed): Amount | undefined {
-  if (used || !loaded || !left) return used;
-  return { by: loaded.by, value: Math.max(0, loaded.value - left.value) };
-}
+const nothing = v.pipe(
+  v.literal(0, 'wrong-type:a weight such as 2 oz, or 0'),
+  v.transform((): Amount => ({ by: 'mass', value: 0 })),
+);
+/** What was left: an amount, or 0 for nothing. */
+const left = choosing(
+  (input): typeof nothing | typeof amountOrNone => (typeof input === 'number' ? nothing : amountOrNone),
+  () => [nothing, amountOrNone],
+);
 
 /** An application goes down in so many passes. */
 export const PASSES_OF_ONE = 2;
@@ -80,7 +67,7 @@ export const EntrySchema = v.pipe(
     target: maybe(text),
     loaded: maybe(amount),
     used: maybe(amount),
-    left: maybe(amountOrNone),
+    left: maybe(left),
     /** One of the lawn's spreaders; left out where it has but one. */
     spreader: maybe(id),
     setting: maybe(number(0, 1000)),
@@ -108,20 +95,27 @@ export const EntrySchema = v.pipe(
   ),
   standing('wrong-type:"corrects" beside "undo": the entry to take away', needs('undo', 'corrects')),
   standing(
-    'wrong-type:a spreader ("spreader", "setting") or a sprayer ("sprayer", "output"), not both',
+    'journal-equipment',
     atMostOneOf('spreader', 'sprayer'),
     atMostOneOf('spreader', 'output'),
     atMostOneOf('setting', 'sprayer'),
     atMostOneOf('setting', 'output'),
   ),
-  v.check(
-    ({ start, end }) => start === undefined || end === undefined || start < end,
-    'wrong-type:an "end" after the "start"; what runs past midnight is two entries',
-  ),
-  v.check((entry) => agrees(entry), 'wrong-type:"used" to be "loaded" less "left", in one measure'),
+  v.rawCheck(({ dataset, addIssue }) => {
+    if (!dataset.typed) return;
+    const { value } = dataset;
+    const at = (key: string) => [{ type: 'object', origin: 'value', input: value, key, value: undefined }] as const;
+    const fault = weighedFault(value);
+    if (fault) addIssue({ message: `journal-weights:${fault.at}:${fault.fault}`, path: [...at(fault.at)] });
+    if (value.start !== undefined && value.end !== undefined && value.start >= value.end)
+      addIssue({ message: 'journal-times', path: [...at('end')] });
+  }),
   v.transform((entry) => {
     const used = usedOf(entry);
-    return used ? { ...entry, used } : entry;
+    // Nothing is nothing in either measure: it goes by that of the others.
+    const by = (entry.loaded ?? used)?.by;
+    const none = entry.left?.value === 0 && by ? { left: { by, value: 0 } } : {};
+    return { ...entry, ...none, ...(used && { used }) };
   }),
 );
 export type JournalEntry = v.InferOutput<typeof EntrySchema>;

@@ -1,6 +1,7 @@
 import * as v from 'valibot';
 import { type Place, type Problem, problem } from '../base/problem.ts';
 import { expectedOf, nearestWord, type QuantityFault } from '../base/quantity.ts';
+import type { WeighedFault } from '../model/weighed.ts';
 import { type Path, readYaml, type YamlFile, type YamlSize } from './yaml.ts';
 
 /** A file turned into the model: its value where nothing is wrong, every problem in it, and the way back to a place. */
@@ -128,6 +129,15 @@ function toProblem(issue: v.BaseIssue<unknown>, place: YamlFile['place'], data: 
       return problem(code, { found: `${(valueAt(data, path) as unknown[]).length}` }, here);
     case 'geojson-hole':
       return problem(code, { hole: Number(rest[0]) }, here);
+    case 'journal-weights': {
+      const entry = valueAt(data, path.slice(0, -1)) as Readonly<Record<string, unknown>>;
+      const text = (key: string) => String(entry[key] ?? '');
+      const [at = '', fault = ''] = rest;
+      const amounts = { loaded: text('loaded'), used: text('used'), left: text('left') };
+      return problem(code, { at, fault: fault as WeighedFault, ...amounts }, here);
+    }
+    case 'journal-times':
+    case 'journal-equipment':
     case 'trigger-direction':
     case 'trigger-frost':
     case 'trigger-after':
@@ -201,6 +211,11 @@ function quantityProblem(fault: QuantityFault, found: string, expected: string, 
   switch (fault.fault) {
     case 'form':
       return problem('wrong-type', { found: `"${found}"`, expected }, here);
+    case 'comma': {
+      const [, digits] = /^(\S+)/.exec(fault.instead) ?? [];
+      const how = digits?.includes('.') ? 'with a point' : 'without a comma';
+      return problem('wrong-type', { found: `"${found}"`, expected: `"${fault.instead}", ${how}` }, here);
+    }
     case 'unit':
       return problem('unknown-unit', { found: fault.unit, expected, nearest: fault.nearest }, here);
     case 'measure':

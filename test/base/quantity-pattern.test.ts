@@ -18,12 +18,41 @@ const matches = (measure: Measure, text: string): boolean => (patterns.get(measu
 const space = fc.constantFrom('', ' ', '  ', '\t', '\n');
 const name = fc.oneof(
   fc.constantFrom(...units.keys()),
-  fc.constantFrom('sq ft', 'sq  yd', 'sq m', 'fl oz', 'fl  oz', 'sq', 'oz fl', 'bananas', 'LB', 'lb.', 'm/h', ''),
+  fc.constantFrom(
+    'sq ft',
+    'sq  yd',
+    'sq m',
+    'cu ft',
+    'cu  yd',
+    'cu m',
+    'fl oz',
+    'fl  oz',
+    'sq',
+    'oz fl',
+    'bananas',
+    'LB',
+    'lb.',
+    'm/h',
+    '',
+  ),
 );
 const digits = fc.constantFrom('0', '00', '0.0', '.0', '1', '12.', '.5', '3.25', '1000', '0.75', '1e3', '', '.', '1,5');
 const sign = fc.constantFrom('', '', '-', '+', '--');
+/** Sums, right and wrong. */
+const summed = fc
+  .tuple(space, sign, digits, space, name, space, sign, digits, space, name, space)
+  .map((parts) => parts.join(''));
+const together = fc
+  .tuple(
+    digits,
+    fc.constantFrom('lb', 'pounds', 'ft', 'gal', 'h', 'kg'),
+    space,
+    digits,
+    fc.constantFrom('oz', 'in', 'fl oz', 'min', 'g'),
+  )
+  .map((parts) => parts.join(''));
 /** Texts like quantities, right and wrong. */
-const written = fc
+const single = fc
   .tuple(
     space,
     sign,
@@ -34,6 +63,8 @@ const written = fc
     space,
   )
   .map(([a, minus, number, b, unit, per, c]) => [a, minus, number, b, unit, ...(per ?? []), c].join(''));
+
+const written = fc.oneof(single, single, summed, together);
 
 describe.each(MEASURES)('the pattern of %s', (measure) => {
   test('takes what the reader takes, and nothing else', () => {
@@ -58,8 +89,10 @@ test.each<[Sign, (value: number) => boolean]>([
   const pattern = new RegExp(quantityPattern(['length'], which), 'u');
   fc.assert(
     fc.property(sign, digits, (minus, number) => {
-      const read = parseQuantity(`${minus}${number} cm`, 'length');
-      expect(pattern.test(`${minus}${number} cm`)).toBe('value' in read && takes(read.value));
+      for (const text of [`${minus}${number} cm`, `${minus}${number} ft ${number} in`, `0 ft ${number} in`]) {
+        const read = parseQuantity(text, 'length');
+        expect(pattern.test(text), text).toBe('value' in read && takes(read.value));
+      }
     }),
   );
 });

@@ -22,6 +22,7 @@ describe('factors', () => {
     ['1 acre', 'area', 4046.8564224],
     ['1 ha', 'area', 10_000],
     ['1 gal', 'volume', 0.003785411784],
+    ['1 cuft', 'volume', 0.028316846592],
     ['1 qt', 'volume', 0.000946352946],
     ['1 pt', 'volume', 0.000473176473],
     ['1 fl oz', 'volume', 0.0000295735295625],
@@ -72,6 +73,8 @@ describe('parseQuantity', () => {
   test.each([
     ['sq ft with a space', '5 sq ft', 'area', '5 sqft'],
     ['fl oz with a space', '5 fl oz', 'volume', '5 floz'],
+    ['cu yd with a space', '5 cu yd', 'volume', '5 cuyd'],
+    ['cu ft with a space', '5 cu ft', 'volume', '5 cuft'],
     ['sq ft with its only space inside', '4200sq ft', 'area', '4200 sqft'],
     ['fl oz with its only space inside', '5fl oz', 'volume', '5 floz'],
     ['fl oz on an area', '5 fl oz/1000 sq ft', 'volume per area', '5 floz/1000 sqft'],
@@ -87,8 +90,15 @@ describe('parseQuantity', () => {
     '5',
     'lb',
     '',
-    '1,5 lb',
     '1e3 lb',
+    '1,5 feet',
+    '1,5,2 lb',
+    '5 lb 10',
+    '5 lb -10 oz',
+    '-5 lb 10 oz',
+    '10 oz 5 lb',
+    '5 lb 10 floz',
+    '5 lb 10 oz 3 g',
     '1/2 lb',
     '5 lb/1000',
     '5 lb/m2/m2',
@@ -101,6 +111,26 @@ describe('parseQuantity', () => {
     '5 lb or so',
   ])('"%s" has not the form of a quantity', (text) => {
     expect(parseQuantity(text.slice(0, 420), 'mass')).toEqual({ fault: 'form' });
+  });
+  test.each([
+    ['5 lb 10 oz', 'mass', 5 * 0.45359237 + 10 * 0.028349523125],
+    ['5lb10oz', 'mass', 5 * 0.45359237 + 10 * 0.028349523125],
+    ['0 pounds 2.5 ounces', 'mass', 2.5 * 0.028349523125],
+    ['2 kg 350 g', 'mass', 2.35],
+    ['12 ft 6 in', 'length', 12.5 * 0.3048],
+    ['1 gal 20 fl oz', 'volume', (148 / 128) * 0.003785411784],
+    ['1 h 30 min', 'duration', 1.5 / 24],
+  ] as const)('"%s" is a sum', (text, measure, value) => expect(inSi(text, measure)).toBeCloseTo(value, 12));
+  test('a sum of another measure is told as such', () => {
+    expect(parseQuantity('5 lb 10 oz', 'volume')).toEqual({ fault: 'measure', found: 'mass' });
+  });
+  test.each([
+    ['1,5 lb', '1.5 lb'],
+    ['1,500 lb', '1500 lb'],
+    ['12,345,678 lb', '12345678 lb'],
+    ['0,750 lb', '0.750 lb'],
+  ])('the comma in "%s" is told, with what to write', (text, instead) => {
+    expect(parseQuantity(text, 'mass')).toEqual({ fault: 'comma', instead });
   });
   test('a rate on no area has not the form of a quantity', () => {
     expect(parseQuantity('5 lb/0 sqft', 'mass per area')).toEqual({ fault: 'form' });

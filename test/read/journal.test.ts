@@ -25,7 +25,7 @@ describe('entries', () => {
     ]));
   test('used, loaded and left have to agree', () => {
     expect(told('- { date: 2027-04-03, step: feed, loaded: 10 kg, used: 5 kg, left: 2 kg }\n')).toEqual([
-      'warning journal-entry 1:3',
+      'warning journal-entry 1:56',
     ]);
     expect(told('- { date: 2027-04-03, step: feed, loaded: 10 kg, used: 8.1 kg, left: 2 kg }\n')).toEqual([]);
   });

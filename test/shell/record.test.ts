@@ -199,9 +199,9 @@ describe('what the record of a new entry lacks', () => {
 
 describe('an entry names', () => {
   test.each([
-    ['a spreader and a sprayer', ['--spreader', 'drop-24', '--sprayer'], 'wrong-type'],
-    ['a setting and an output', ['--setting', '5', '--output', '1 gal/1000 sqft'], 'wrong-type'],
-    ['an end before its start', ['--start', '09:00', '--end', '08:00'], 'wrong-type'],
+    ['a spreader and a sprayer', ['--spreader', 'drop-24', '--sprayer'], 'journal-equipment'],
+    ['a setting and an output', ['--setting', '5', '--output', '1 gal/1000 sqft'], 'journal-equipment'],
+    ['an end before its start', ['--start', '09:00', '--end', '08:00'], 'journal-times'],
     ['a wind from nowhere', ['--wind-from', 'up'], 'unknown-word'],
   ])('%s: refused', async (_, argv, code) => {
     const cwd = folder();

@@ -1,4 +1,4 @@
-import { type Expected, error, list, meant, note, type Word, warning } from './forms.ts';
+import { type Expected, error, type Found, list, meant, note, type Word, warning } from './forms.ts';
 
 /** Problems of journals and of writing into one. A damaged entry is a warning: the others still count. */
 export const journal = {
@@ -19,6 +19,23 @@ export const journal = {
   'journal-spreader': warning(
     (a: Word) =>
       `There is no spreader "${a.found}" among the lawn's "spreaders".${meant(a.nearest)} Known: ${list(a.allowed) || 'none by name'}. Nothing is learned of a dial from this entry.`,
+  ),
+  'journal-weights': error(
+    (a: { at: string; fault: 'measures' | 'more' | 'sum'; loaded: string; used: string; left: string }) =>
+      ({
+        measures:
+          'What was loaded, used and left stands partly by weight and partly by volume; give all of it in one measure.',
+        more: `More was ${a.at} (${a.at === 'left' ? a.left : a.used}) than was loaded (${a.loaded}). Mend one of the two.`,
+        sum: `${a.used} used is not the ${a.loaded} loaded less the ${a.left} left. Mend one of them, or leave "used" out; it is then worked out.`,
+      })[a.fault],
+  ),
+  'journal-times': error(
+    (a: Found) =>
+      `The end (${a.found}) has to come after the start. What runs past midnight is two entries, one for each day.`,
+  ),
+  'journal-equipment': error(
+    (_: Found) =>
+      'Found both; expected a spreader ("spreader", "setting") or a sprayer ("sprayer", "output"), not both.',
   ),
   'journal-corrects': warning(
     (a: { found: string; fault: 'unknown' | 'ambiguous' | 'circle' | 'twice'; others: readonly string[] }) =>

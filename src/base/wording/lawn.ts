@@ -70,6 +70,18 @@ export const lawn = {
     (_: Found) =>
       'A sprayer says in one way how much it puts down: output (1 gal/1000 sqft), a catch-test or a nozzle-test. Keep one of them.',
   ),
+  'sprayer-odd': warning(
+    (a: Found & { least: string; most: string }) =>
+      `The sprayer would put down ${a.found}; sprayers of lawns put down ${a.least} to ${a.most}. Look at the amounts, lengths and times again, and at their units. It is reckoned with as it stands.`,
+  ),
+  'soil-test-much': warning(
+    (a: Found & { what: 'lime' | 'P2O5' | 'K2O'; most: string }) =>
+      `${a.found} of ${a.what} is more than a laboratory asks of a lawn (${a.most} at most). Look at the report again, and at its unit. It is reckoned with as it stands.`,
+  ),
+  'soil-test-lime': warning(
+    (a: { pH: number; goal: number | null }) =>
+      `Lime is asked for at pH ${a.pH}, ${a.goal === null ? 'where the soil is not acid' : `at or above the goal of ${a.goal}`}. Look at the report again. It is reckoned with as it stands.`,
+  ),
   'sprayer-caught-in': error(
     (_: Found) =>
       'With "caught-in" the catch test needs "time", the time that the course took; leave both out where they are the same.',

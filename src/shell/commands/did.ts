@@ -14,7 +14,7 @@ export function addDid(program: Command, { io, ended }: Run): void {
     .option('--end <time>', 'when it was done (HH:MM)')
     .option('--work <kind>', 'work outside the program: spread, spray, seed, aerate, mow, water, scout, sample, other')
     .option('--areas <list>', 'the areas it was done on, with commas; all of them when left out')
-    .option('--product <id>', "the product, where it is not the step's")
+    .option('--product <id>', 'the product, where it is not the one that the plan has for the step')
     .option('--registration <number>', "the product's registration number, where it is not that of the products file")
     .option('--target <pest>', 'the weed, insect or disease that it was put down against')
     .option('--loaded <amount>', 'what was filled in, such as "16 lb"')
@@ -33,7 +33,10 @@ export function addDid(program: Command, { io, ended }: Run): void {
     .option('--re-entry <text>', "when the turf may be walked on again, where it is not the label entry's")
     .option('--notices <text>', 'notices that were given or posted')
     .option('--note <text>', 'anything worth keeping')
-    .option('--corrects <name>', 'the entry that this one stands in place of, by its id, or by day and step')
+    .option(
+      '--corrects <name>',
+      'the entry that this one stands in place of, by its id, or by day and step; what is not named stays as it was',
+    )
     .option('--undo', 'take the last entry back, or the one of --entry')
     .option('--entry <name>', 'an entry by its id, or by day and step: "2027-04-03 autumn-feed-1"')
     .option('--list', 'show the entries in force')

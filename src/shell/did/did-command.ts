@@ -1,10 +1,8 @@
 import path from 'node:path';
 import { formatDay } from '../../base/day.ts';
 import { hasErrors, type Problem, problem } from '../../base/problem.ts';
-import { nearestWord } from '../../base/quantity.ts';
 import { dayAt, zoneAt } from '../../base/zone.ts';
 import { type EntryDraft, entryLine } from '../../emit/journal-entry.ts';
-import { correctionsOf, entriesNamed, nameOf } from '../../model/corrections.ts';
 import type { Journal, JournalEntry } from '../../model/journal.ts';
 import { fileBeside, type Linked, stepIds } from '../../read/link.ts';
 import type { Io } from '../io.ts';
@@ -12,14 +10,20 @@ import { addEntry } from '../journal-file.ts';
 import { EXIT, exitCode, printProblems } from '../report-problems.ts';
 import { whichLawn } from '../which-lawn.ts';
 import { closeSeason } from './close-season.ts';
+import { targetOf, writtenAs } from './corrected.ts';
 import { entryOf } from './entry-of.ts';
 import { exportRecord } from './export.ts';
+import { implausible } from './implausible.ts';
 import { type DidInput, type DidOptions, type Done, displayFor, failed, planNow, readForWork } from './input.ts';
+import { intervalProblems } from './interval.ts';
 import { labelProblems } from './label.ts';
 import { entriesAsData, listOf } from './list.ts';
 import { type Meaning, meaningOf } from './meaning.ts';
+import { noAdvice } from './no-advice.ts';
 import { lacking } from './record-of-year.ts';
 import { meaningInWords } from './tell.ts';
+import { weatherProblems } from './weather-of-work.ts';
+import { withProduct } from './with-product.ts';
 
 /** Writes down work that was done: an entry of the journal, the undoing of one, or the close of a season; shows and exports the journal. */
 export function didCommand(words: readonly string[], options: DidOptions, io: Io): number {
@@ -91,13 +95,12 @@ function write(
 function record(input: DidInput): Done {
   const { asked, linked, options, today } = input;
   const ids = stepIds(linked.program, linked.areaPrograms);
-  const recorded = entryOf(asked.step, options, linked, ids, today);
+  const target = options.corrects === undefined ? null : targetOf(linked.journal, options.corrects);
+  if (target && 'problems' in target) return failed(target.problems);
+  const before = target && writtenAs(input, target.at);
+  const recorded = entryOf(asked.step, options, linked, ids, today, before);
   if ('problems' in recorded) return failed(recorded.problems);
-  if (options.corrects !== undefined) {
-    const target = targetOf(linked.journal, options.corrects);
-    if ('problems' in target) return failed(target.problems);
-  }
-  const { draft, entry } = recorded;
+  const { draft, entry } = withProduct(input, recorded, before);
   const written = write(input, draft);
   if ('problems' in written) return written;
   const json = { entry: { id: written.id, ...draft }, written: !options.dryRun };
@@ -107,7 +110,15 @@ function record(input: DidInput): Done {
   const means = meaningOf(input, entry, season);
   return {
     lines: [told(input, written.line), ...meaningInWords(input, entry, means, season)],
-    problems: [...labelProblems(input, entry, means.areas, season), ...countedProblems(linked, entry, means), ...lacks],
+    problems: [
+      ...labelProblems(input, entry, means.areas, season),
+      ...intervalProblems(input, entry, means.areas, season),
+      ...implausible(input, entry, means, season),
+      ...weatherProblems(linked, entry),
+      ...noAdvice(input, entry, means, season),
+      ...countedProblems(linked, entry, means),
+      ...lacks,
+    ],
     json: { ...json, means },
   };
 }
@@ -136,27 +147,4 @@ function undo(input: DidInput): Done {
     problems: [],
     json: { entry: { id: written.id, ...draft }, written: !options.dryRun },
   };
-}
-
-/** Nobody reads on after so many names. */
-const MOST_NAMED = 10;
-
-function targetOf(
-  journal: Journal,
-  name: string | undefined,
-): { readonly at: number; readonly name: string } | { readonly problems: readonly Problem[] } {
-  const { inForce } = correctionsOf(journal);
-  const standing = journal.flatMap((_, at) => (inForce[at] ? [at] : []));
-  const last = standing.at(-1);
-  if (last === undefined) return { problems: [problem('did-nothing', { found: 'nothing' }, null)] };
-  const wanted = name ?? nameOf(journal[last] as Journal[number]);
-  const found = entriesNamed(wanted, journal).filter((at) => inForce[at]);
-  const [at, second] = name === undefined && found.includes(last) && found.length === 1 ? [last] : found;
-  if (at === undefined) {
-    const allowed = standing.map((one) => nameOf(journal[one] as Journal[number]));
-    const nearest = nearestWord(wanted, allowed);
-    return { problems: [problem('did-entry', { found: wanted, allowed: allowed.slice(-MOST_NAMED), nearest }, null)] };
-  }
-  if (second !== undefined) return { problems: [problem('did-entries', { found: wanted, count: found.length }, null)] };
-  return { at, name: wanted };
 }

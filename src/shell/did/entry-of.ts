@@ -7,6 +7,7 @@ import { EntrySchema, type JournalEntry } from '../../model/journal.ts';
 import { camel } from '../../model/standing.ts';
 import type { Linked } from '../../read/link.ts';
 import { judge } from '../../read/validate.ts';
+import { takenOver } from './taken-over.ts';
 
 const NUMBERS = ['setting', 'pass'] as const;
 const TEXTS = [
@@ -44,34 +45,41 @@ export type Recorded =
   | { readonly draft: EntryDraft; readonly entry: JournalEntry }
   | { readonly problems: readonly Problem[] };
 
-/** The entry that a command line asks for. @param steps Every step's id as the lawn has it. */
+/**
+ * The entry that a command line asks for.
+ *
+ * @param steps Every step's id as the lawn has it.
+ * @param before What the entry that it corrects is written with; null where it corrects none.
+ */
 export function entryOf(
   step: string | undefined,
   options: EntryOptions,
   { lawn, products }: Linked,
   steps: readonly string[],
   today: Day,
+  before: EntryDraft | null,
 ): Recorded {
-  if (step === undefined && options.work === undefined && options.product === undefined)
+  if (!before && step === undefined && options.work === undefined && options.product === undefined)
     return { problems: [problem('did-what', { found: 'nothing' }, null)] };
   const areas = options.areas?.split(',').map((one) => one.trim());
-  const draft: EntryDraft = {
-    date: options.date ?? formatDay(today),
+  const given: EntryDraft = {
+    ...(options.date !== undefined && { date: options.date }),
     ...(step !== undefined && { step }),
     ...(areas && { areas }),
-    ...Object.fromEntries(TEXTS.flatMap((key) => typed(key, options, String))),
+    ...Object.fromEntries(TEXTS.flatMap((key) => typed(key, options, key === 'left' ? zeroAsNumber : String))),
     ...(options.sprayer && { sprayer: true }),
     ...Object.fromEntries(NUMBERS.flatMap((key) => typed(key, options, asNumber))),
   };
-  const at = (key: string | number | undefined) => ({ file: key === 'step' ? 'STEP' : `--${key ?? 'work'}` });
+  const draft: EntryDraft = { date: formatDay(today), ...(before && takenOver(before, given)), ...given };
+  const at = (key: string | number) => ({ file: key === 'step' ? 'STEP' : `--${key}` });
   const judged = judge(EntrySchema, {
     problems: [],
     file: '',
     data: draft,
-    place: ([key]) => ({ ...at(key), line: 1, column: 1, length: 1 }),
+    place: ([key]) => ({ ...at(key ?? equipmentIn(options)), line: 1, column: 1, length: 1 }),
   });
   const known = (
-    code: 'unknown-step' | 'unknown-product' | 'unknown-area',
+    code: 'unknown-step' | 'unknown-product' | 'unknown-area' | 'unknown-spreader',
     found: string | undefined,
     allowed: readonly string[],
     key: string,
@@ -83,6 +91,7 @@ export function entryOf(
   const problems = [
     ...judged.problems.map((one) => ({ ...one, line: null, column: null, length: null })),
     ...known('unknown-step', step, steps, 'step'),
+    ...known('unknown-spreader', options.spreader, Object.keys(lawn.equipment?.spreaders ?? {}), 'spreader'),
     ...known('unknown-product', options.product, [...products.keys()], 'product'),
     ...(areas ?? []).flatMap((area) => known('unknown-area', area, Object.keys(lawn.areas), 'areas')),
     ...(day !== null && day > today
@@ -92,6 +101,9 @@ export function entryOf(
   if (hasErrors(problems) || !judged.value) return { problems };
   return { draft, entry: judged.value as JournalEntry };
 }
+
+/** What is wrong with no flag alone is that a spreader and a sprayer are named. */
+const equipmentIn = ({ sprayer }: EntryOptions): string => (sprayer ? 'sprayer' : 'output');
 
 /** A flag as a key of the entry; none where it was not given. Points of the compass are often typed in capitals. */
 function typed<T>(
@@ -103,5 +115,8 @@ function typed<T>(
   if (value === undefined) return [];
   return [[key, as(key === 'wind-from' ? value.toLowerCase() : value)] as const];
 }
+
+/** Nothing needs no unit. */
+const zeroAsNumber = (text: string): string | number => (/^0+(\.0+)?$/.test(text.trim()) ? 0 : text);
 
 const asNumber = (text: string): string | number => (/^-?\d+(\.\d+)?$/.test(text.trim()) ? Number(text) : text);

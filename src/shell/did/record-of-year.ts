@@ -6,8 +6,8 @@ import type { JournalEntry } from '../../model/journal.ts';
 import type { ApplicatorRecord, RecordEntry } from '../../model/record.ts';
 import type { Season } from '../../model/season.ts';
 import type { Linked } from '../../read/link.ts';
-import { programsOf } from '../../schedule/assign.ts';
 import type { DidInput } from './input.ts';
+import { stepsByIdOf } from './step-of.ts';
 
 /** The applicator's record of a year. @param season The plan, for products that entries do not name. */
 export function recordOfYear(
@@ -33,14 +33,10 @@ export function lacking(input: DidInput, entry: JournalEntry, season: Season | n
 }
 
 /** The steps of all programs of a lawn, by their ids in its journal. */
-function stepsOf({ lawn, program, areaPrograms }: Linked): ReadonlyMap<string, RecordStep> {
-  const programs = new Map([[program, [] as readonly string[]], ...programsOf(lawn, program, areaPrograms)]);
-  return new Map(
-    [...programs].flatMap(([own, areas]) =>
-      own.steps.map((step): [string, RecordStep] => [
-        own.id === program.id ? step.id : `${own.id}.${step.id}`,
-        { name: step.name, work: step.work, pesticide: step.apply?.kind === 'pesticide', areas },
-      ]),
-    ),
+const stepsOf = (linked: Linked): ReadonlyMap<string, RecordStep> =>
+  new Map(
+    [...stepsByIdOf(linked)].map(([id, { step, areas }]) => [
+      id,
+      { name: step.name, work: step.work, pesticide: step.apply?.kind === 'pesticide', areas },
+    ]),
   );
-}
