@@ -39,8 +39,8 @@ export function secondPass({ whole, delivered, labelMost, pesticide }: Halfway):
   return { target: Math.min(wanted, most ?? wanted), most, third: !pesticide };
 }
 
-/** The most by weight that a product's label allows in one application [kg/m²]; null where it says nothing of it. */
-export function labelMostOf(product: Product): KilogramsPerSquareMetre | null {
+/** The most that a product's label allows in one application [kg/m² or m³/m²]; null where it says nothing in that measure. */
+export function labelMostOf(product: Product, measure: 'mass' | 'volume'): number | null {
   const most = product.label?.perApplication ?? (isPesticide(product) ? product.label?.rate : undefined);
-  return most?.by === 'mass' ? most.value : null;
+  return most?.by === measure ? most.value : null;
 }
