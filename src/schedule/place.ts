@@ -179,8 +179,9 @@ function datedOn(one: PlacedStep, ground: Ground, windows: Windows, others: read
   };
   const seen = climate.observedThrough;
   const earliest = seen !== null && asOf - seen > STALE ? asOf + UNSEEN_DAYS : asOf;
-  const placed = busyDays(ground, others);
-  const rulesOn = rulesFor({ ground, assigned: one, dose, placed, earliest, published: publishedDay });
+  const apart = withoutFirstPasses(ground, one);
+  const placed = busyDays(apart, others);
+  const rulesOn = rulesFor({ ground: apart, assigned: one, dose, placed, earliest, published: publishedDay });
   const pin = pinOf(one, ground);
   if (pin !== null) {
     const choice: Choice = { day: pin, inWindow: shareHolding(windows, pin), insteadOf: null, moved: null };
@@ -198,6 +199,13 @@ function datedOn(one: PlacedStep, ground: Ground, windows: Windows, others: read
   const [rule] = wished === choice.day ? [] : rulesOn(wished);
   const passedOver = rule ? { day: wished, isBest: wished === best, rule } : null;
   return { status: statusOn(choice.day), dueSince, choice, passedOver };
+}
+
+/** What a second pass keeps clear of: not of the first, which is the same application. */
+function withoutFirstPasses(ground: Ground, { progress: { firstPasses } }: PlacedStep): Ground {
+  if (firstPasses.size === 0) return ground;
+  const own = [...firstPasses.values()].flat().map(({ entry }) => entry);
+  return { ...ground, journal: ground.journal.filter((entry) => !own.includes(entry)) };
 }
 
 /** The first published day that has passed undone, as far as the as-of day can know. */

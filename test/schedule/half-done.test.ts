@@ -75,6 +75,17 @@ describe('after the first pass', () => {
     expect(how.join('\n')).toMatch(/Second pass: keep the dial at 6\.5/);
     expect(how.join('\n')).not.toMatch(/half one way/);
   });
+  test.each([
+    ['barrier', 'product: barrier, pass: 1, used: 4 lb'],
+    ['lime', 'pass: 1, used: 20 lb'],
+  ])('a waiting time between applications of %s does not keep the second pass away', async (id, entry) => {
+    const lawn = GEAR + AREAS + PRODUCTS.replace('per-year:', 'interval: 60 d, per-year:');
+    const test = 'soil: { tests: [{ date: 2027-02-01, pH: 5.5, lime: 20 lb/1000 sqft }] }\n';
+    const lime = `  - { id: lime, name: Lime, work: spread, ${span}, apply: { product: lime, rate: 40 lb/1000 sqft, by: soil-test, spacing: 26 weeks } }\n`;
+    const files = { 'lawn.journal.yaml': done(id, entry) };
+    const planned = await plan({ steps: STEPS + lime, lawn: lawn + test, asOf: '2027-04-20', files });
+    expect(application(planned, id).date).toMatch(/^2027-0[45]/);
+  });
   test('the product that it was begun with is gone on with', async () => {
     const other = PRODUCTS.replace('products:\n', 'products:\n  - { id: weaker, form: granular, analysis: 10-0-0 }\n');
     const half = await plan({
