@@ -65,6 +65,25 @@ describe('the next setting', () => {
   });
 });
 
+describe('a single spreader under a name', () => {
+  const named = LAWN.replace('spreader: {', 'spreaders: { main: {').replace('0.25 } } }', '0.25 } } } }');
+  test('is meant by an entry that names none', async () =>
+    expect(await next(folder(named), 'feed', '--used', '10 lb', '--setting', '6')).toMatchObject({
+      advice: { setting: 6, basis: 'keep' },
+    }));
+  test('is told what the journal knows of it', async () => {
+    const cwd = folder(named);
+    await words(cwd, 'feed', '--pass', '1', '--areas', 'front', '--used', '2.5 lb', '--setting', '6.5');
+    const { stdout } = await soilclock(cwd, ['spreader', 'lawn.yaml', 'feed']);
+    expect(stdout).toContain('keep the dial at 6.5');
+  });
+  test('of two says nothing where the entry does not name it', async () => {
+    const two = named.replace('main: {', 'other: { kind: drop }, main: {');
+    expect(await next(folder(two), 'feed', '--used', '10 lb', '--setting', '6')).toBeNull();
+    expect(await next(folder(two), 'feed', '--used', '10 lb', '--setting', '6', '--spreader', 'main')).not.toBeNull();
+  });
+});
+
 describe('a pesticide', () => {
   test('whose label rate the first pass has put down has no second', async () => {
     const cwd = folder();
