@@ -1,4 +1,5 @@
 import { amountOn, inKgOrL } from '../amounts/amount.ts';
+import { formatDay } from '../base/day.ts';
 import type { Amount } from '../model/fields.ts';
 import { type Assigned, sizesOf } from './assign.ts';
 import { WHOLE } from './caps.ts';
@@ -45,7 +46,7 @@ function plannedOf({ id, season, areas, dose }: PlacedStep, sizes: ReadonlyMap<s
   const product = dose?.product?.id ?? null;
   return {
     id,
-    season: season.year,
+    seasonSpan: { start: formatDay(season.start), end: formatDay(season.end) },
     areas: areas.map((area) => ({ id: area, product, ...inKgOrL(amount(area)) })),
   };
 }

@@ -133,6 +133,10 @@ describe('the spreader command', () => {
     expect(await settings(cwd, 'feed')).toMatchObject([{ setting: 6.5, basis: 'keep' }]);
     expect((await soilclock(cwd, ['spreader', 'lawn.yaml', 'feed'])).stdout).toContain('keep the dial at 6.5');
   });
+  test('takes no product for it that another season has for the step', async () => {
+    const old = '- { date: 2026-04-10, step: feed, setting: 12, used: 10 lb }\n';
+    expect(await settings(withJournal(old), 'feed')).toMatchObject([{ setting: 5, basis: 'first' }]);
+  });
   test('takes no other product for it', async () => {
     const cwd = withJournal(spread('product: barrier, setting: 6.5, used: 5 lb, pass: 1'));
     expect(await settings(cwd, 'feed')).toMatchObject([{ setting: 5, basis: 'first' }]);
