@@ -137,6 +137,10 @@ describe('the spreader command', () => {
     const old = '- { date: 2026-04-10, step: feed, setting: 12, used: 10 lb }\n';
     expect(await settings(withJournal(old), 'feed')).toMatchObject([{ setting: 5, basis: 'first' }]);
   });
+  test('does not know what is written for a day to come', async () => {
+    const later = '- { date: 2027-09-25, work: spread, product: feeder, setting: 6.5, used: 5 lb, pass: 1 }\n';
+    expect(await settings(withJournal(later), 'feed')).toMatchObject([{ setting: 5, basis: 'first' }]);
+  });
   test('takes no other product for it', async () => {
     const cwd = withJournal(spread('product: barrier, setting: 6.5, used: 5 lb, pass: 1'));
     expect(await settings(cwd, 'feed')).toMatchObject([{ setting: 5, basis: 'first' }]);
