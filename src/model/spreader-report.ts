@@ -57,7 +57,7 @@ export interface SettingAdvice {
   /** Null where the lawn file does not tell of the dial, or the label allows no pass. */
   readonly setting: number | null;
   readonly basis: 'first' | 'records' | 'keep';
-  /** What the journal's records say of it, line by line; none without records. */
+  /** What the journal's records say of it and what goes with it, such as a label's maximum, line by line. */
   readonly learned: readonly string[];
   /** So far to walk to cover so much, and what is then to be gone; between least and most the setting is kept. Of a pesticide never more than the rate. */
   readonly course: {
