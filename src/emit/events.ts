@@ -89,6 +89,7 @@ function jobEvent(season: Season, application: Application): DraftEvent[] {
         application.dueSince,
         name,
         season.remindersMin,
+        ...application.secondPasses.map(({ id: area, amount, dial }) => [area, amount, dial]),
         ...application.tanks.map(({ count, sprayL, amount }) => [count, sprayL, amount]),
       ],
     },

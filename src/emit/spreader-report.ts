@@ -59,7 +59,14 @@ function heading({ lawnName, step, product, settings, areas }: SpreaderReport, d
   if (!first || first.passGPerM2 === null) return [title, `${product.name}: ${areas[0]?.amount ?? ''}`];
   const rate = (setting: SettingAdvice) => display.massRate((setting.passGPerM2 ?? 0) / 1000);
   const each = settings.map((one) => (settings.length === 1 ? rate(one) : `${rate(one)} on ${one.areas.join(', ')}`));
-  return [title, `${product.name}; each of the two passes puts down half: ${each.join('; ')}.`];
+  const seconds = settings.filter(({ left }) => left === 'second-pass').flatMap((one) => one.areas);
+  const passes =
+    seconds.length === 0
+      ? words.bothPasses
+      : seconds.length === areas.length
+        ? words.secondPass
+        : words.somePasses(seconds.join(', '));
+  return [title, `${product.name}; ${passes}: ${each.join('; ')}.`];
 }
 
 function spreaderLine({ spreader }: SpreaderReport, display: Display): string {
@@ -70,7 +77,7 @@ function spreaderLine({ spreader }: SpreaderReport, display: Display): string {
 function settingLines({ settings, spreader, product }: SpreaderReport, display: Display): string[] {
   const { dial } = spreader;
   const mass = (kg: number | null) => display.mass(kg ?? 0, product?.pesticide ? 'down' : 'nearest');
-  const advice = settings.flatMap(({ setting, basis, learned, course, areas }): string[] => {
+  const advice = settings.flatMap(({ setting, basis, learned, course, areas, left }): string[] => {
     const whose = settings.length > 1 ? areas.join(', ') : null;
     const [length, size] = [display.distance(course.lengthM), display.area(course.areaM2)];
     return [
@@ -78,7 +85,14 @@ function settingLines({ settings, spreader, product }: SpreaderReport, display: 
       ...learned.map((line) => (whose === null ? line : `${whose}: ${line}`)),
       course.deliversKg === null
         ? words.course(length, size)
-        : words.tryIt(length, size, mass(course.deliversKg), mass(course.leastKg), mass(course.mostKg)),
+        : words.tryIt(
+            length,
+            size,
+            mass(course.deliversKg),
+            mass(course.leastKg),
+            mass(course.mostKg),
+            left === 'second-pass',
+          ),
     ];
   });
   return [...(dial ? [] : [words.noDial]), ...advice];
@@ -113,7 +127,8 @@ function howTo({ areas, spreader, product }: SpreaderReport, display: Display): 
   return [
     words.edge(display.distance(spreader.swathM / 2)),
     words.lines(display.distance(spreader.swathM)),
-    words.halves,
+    ...(areas.some(({ left }) => left === 'both-passes') ? [words.halves] : []),
+    ...listed(({ id, left }) => (left === 'second-pass' ? id : null), words.firstDown),
     words.shut,
     ...(spreader.kind === 'drop' ? [] : [words.wind(display.speed(WIND))]),
     ...(product?.pesticide ? [words.pesticide] : []),

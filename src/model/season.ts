@@ -1,6 +1,7 @@
 import type { Problem } from '../base/problem.ts';
 import type { Limit } from './limit.ts';
 import type { Work } from './program.ts';
+import type { Signals, Today } from './signals.ts';
 import type { Direction } from './walk.ts';
 
 /**
@@ -61,6 +62,8 @@ export interface Application {
   readonly work: Work;
   /** The year in which its season begins. */
   readonly season: number;
+  /** First and last day of its season, by its own program. */
+  readonly seasonSpan: { readonly start: string; readonly end: string };
   readonly status: Status;
   readonly window: { readonly opens: Spread; readonly best: Spread; readonly closes: Spread };
   /** About the last day on which work that has missed its window may still be made good. */
@@ -84,6 +87,8 @@ export interface Application {
   readonly areas: readonly AreaAmount[];
   /** The areas that the journal says are done. */
   readonly areasDone: readonly string[];
+  /** Areas that have had the first of two passes alone, with what is left for the second; `areas` has both. */
+  readonly secondPasses: readonly SecondPass[];
   /** What is put down in all; of work that is partly done, what is still to come. */
   readonly totals: readonly Total[];
   /** What soil tests ask for, an entry an area, where the step goes by them. */
@@ -130,6 +135,14 @@ export interface Pass {
   /** How far it goes, the turns too, and how often it turns; null where the area is too large for the swath to tell. */
   readonly distanceM: number | null;
   readonly turns: number | null;
+}
+
+/** What the second pass is to put on an area: what the first has left, in `passes` the one way. */
+export interface SecondPass extends AreaAmount {
+  /** The most that the label leaves for it by weight; null where it limits nothing. */
+  readonly mostGPerM2: number | null;
+  /** What the dial of the usual spreader is to be set to, line by line; none where the lawn file does not tell of it. */
+  readonly dial: readonly string[];
 }
 
 export interface Total {
@@ -210,34 +223,4 @@ export interface Purchase {
   readonly left: string | null;
   /** Whether that is good for the next season (null: only the label tells), and how it is kept. */
   readonly keeps: { readonly nextSeason: boolean | null; readonly how: string } | null;
-}
-
-/** The soil and the heat on the last observed day, beside what is usual for that day. */
-export interface Today {
-  readonly date: string | null;
-  readonly soil5C: number | null;
-  readonly soil10C: number | null;
-  readonly degreeDays10C: number | null;
-  readonly usual: {
-    readonly soil5C: number | null;
-    readonly soil10C: number | null;
-    readonly degreeDays10C: number | null;
-  };
-  /** The shortest word on the soil today. */
-  readonly title: string;
-  readonly lines: readonly string[];
-}
-
-/** Daily values from `start` on: observed up to the last observed day, usual for the whole season. */
-export interface Signals {
-  readonly start: string;
-  readonly soil5C: readonly (number | null)[];
-  readonly airMeanC: readonly (number | null)[];
-  /** Where the weather of the season's days comes from, in runs of days. */
-  readonly provenance: readonly {
-    readonly from: string;
-    readonly to: string;
-    readonly kind: 'observed' | 'filled' | 'forecast' | 'past-year' | 'generated';
-  }[];
-  readonly usual: { readonly soil5C: readonly (number | null)[]; readonly airMeanC: readonly (number | null)[] };
 }

@@ -19,7 +19,7 @@ export interface SpreaderReport {
     readonly date: string | null;
   } | null;
   readonly product: { readonly id: string; readonly name: string; readonly pesticide: boolean } | null;
-  /** What is put down in all, in both passes over every area; null where it is not known. */
+  /** What is put down in all, in the passes that are left over every area; null where it is not known. */
   readonly amountKg: number | null;
   readonly amount: string | null;
   readonly spreader: {
@@ -45,15 +45,19 @@ export interface SpreaderReport {
   readonly problems: readonly Problem[];
 }
 
+/** What is left to do: both passes, or the second where the journal has the first. */
+type PassesLeft = 'both-passes' | 'second-pass';
+
 /** A setting for a rate, and a course on which to try it. */
 export interface SettingAdvice {
   readonly areas: readonly string[];
+  readonly left: PassesLeft;
   /** What one pass is to put down; null where the amount is not known. */
   readonly passGPerM2: number | null;
   /** Null where the lawn file does not tell of the dial, or the label allows no pass. */
   readonly setting: number | null;
   readonly basis: 'first' | 'records' | 'keep';
-  /** What the journal's records say of it, line by line; none without records. */
+  /** What the journal's records say of it and what goes with it, such as a label's maximum, line by line. */
   readonly learned: readonly string[];
   /** So far to walk to cover so much, and what is then to be gone; between least and most the setting is kept. Of a pesticide never more than the rate. */
   readonly course: {
@@ -75,6 +79,7 @@ export interface AreaReport {
   readonly amountKg: number | null;
   /** In words, or what to do where it is not known. */
   readonly amount: string | null;
+  readonly left: PassesLeft;
   /** Corners and narrow places that a way does not reach; null where the area is too large for a way. */
   readonly missedM2: number | null;
   readonly passes: readonly PassReport[];

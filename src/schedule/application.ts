@@ -1,4 +1,4 @@
-import { areaAmount, inWords } from '../amounts/amount.ts';
+import { inWords } from '../amounts/amount.ts';
 import { roundingOf } from '../amounts/measured/in-words.ts';
 import { type Dose, NO_NUTRIENTS, nutrientsOf } from '../amounts/product.ts';
 import { LIME_TABLE_SOURCE } from '../amounts/soil-test/lime-table.ts';
@@ -8,10 +8,10 @@ import type { Amount } from '../model/fields.ts';
 import type { JournalEntry } from '../model/journal.ts';
 import { isPesticide } from '../model/product.ts';
 import type { Step } from '../model/program.ts';
-import type { Application, AreaAmount, Tank, Total } from '../model/season.ts';
+import type { Application, AreaAmount, SecondPass, Tank, Total } from '../model/season.ts';
+import { areaAmounts, secondPassesOf } from './area-amounts.ts';
 import { hoursOn, minutesFor } from './hours.ts';
 import { labelLines } from './label-lines.ts';
-import { passesOf } from './passes.ts';
 import { reasons, type Writing } from './reasons.ts';
 import { isKnown } from './rules/shares.ts';
 import { substancesOf } from './rules/substances.ts';
@@ -27,7 +27,9 @@ export function applicationOf(placed: TestedStep, writing: Writing): Application
   const areas = areaAmounts(placed, writing);
   const open = status === 'expected' || status === 'open' || status === 'due';
   const day = progress.doneOn ?? (open ? (choice?.day ?? null) : null);
-  const toDo = open ? areas.filter(({ id }) => !progress.areasDone.includes(id)) : areas;
+  const secondPasses = open ? secondPassesOf(placed, writing) : [];
+  const ofArea = (area: AreaAmount) => secondPasses.find(({ id }) => id === area.id) ?? area;
+  const toDo = open ? areas.filter(({ id }) => !progress.areasDone.includes(id)).map(ofArea) : areas;
   const tanks = tanksOf(placed, toDo, writing);
   const hours = open && day !== null ? hoursFor(placed, day, toDo, writing) : null;
   return {
@@ -35,6 +37,7 @@ export function applicationOf(placed: TestedStep, writing: Writing): Application
     name: step.name,
     work: step.work,
     season: season.year,
+    seasonSpan: { start: formatDay(season.start), end: formatDay(season.end) },
     status,
     window: { opens: spreadOf(windows, 'opens'), best: spreadOf(windows, 'best'), closes: spreadOf(windows, 'closes') },
     lateUntil: placed.lateUntil === null ? null : formatDay(placed.lateUntil),
@@ -46,11 +49,12 @@ export function applicationOf(placed: TestedStep, writing: Writing): Application
     inWindow: open && choice ? Number(choice.inWindow.toFixed(3)) : null,
     why: reasons(placed, writing),
     notJudged: open ? notJudged(step, day, writing) : [],
-    how: howTo(placed, toDo, tanks, writing),
+    how: howTo(placed, toDo, secondPasses, tanks, writing),
     cautions: [...(step.cautions ?? []), ...usualCautions(substancesOf(step, placed.dose))],
     sources: sourcesOf(placed, writing),
     areas,
     areasDone: progress.areasDone,
+    secondPasses,
     totals: totalsOf(toDo),
     tanks,
     soilTest: placed.tested.map(asData),
@@ -88,28 +92,11 @@ const rounded = (nutrients: Record<'N' | 'P2O5' | 'K2O', number>) => ({
   K2O: Number(significant(nutrients.K2O, 6)),
 });
 
-/** The dose of an area, inside the limits that hold there. */
-function doseOn({ dose, shares }: DosedStep, area: string): Dose | null {
-  const share = shares.get(area)?.share ?? 1;
-  return dose?.rate ? { ...dose, rate: { ...dose.rate, value: share * dose.rate.value } } : dose;
-}
-
 /** The dose of the area that gets the most on each square metre. */
 function dosedMost({ shares }: DosedStep, dose: Dose): Dose {
   if (!dose.rate || shares.size === 0) return dose;
   const most = Math.max(...[...shares.values()].map(({ share }) => share));
   return { ...dose, rate: { ...dose.rate, value: most * dose.rate.value } };
-}
-
-function areaAmounts(placed: DosedStep, { walks, areas, display, words }: Writing): AreaAmount[] {
-  return placed.areas.map((id) => {
-    const area = areas.get(id) ?? 0;
-    const held = placed.shares.get(id)?.tight ?? false;
-    const { fromLabel, unknownAmount: unknown } = words;
-    const dose = doseOn(placed, id);
-    const amount = areaAmount(dose, { id, area, held, display, fromLabel, unknown });
-    return { ...amount, passes: passesOf(amount, dose, walks, display) };
-  });
 }
 
 function totalsOf(areas: readonly AreaAmount[]): Total[] {
@@ -166,25 +153,36 @@ function sourcesOf({ step, program, tested }: TestedStep, { words }: Writing): s
 }
 
 /** How to put it down, line by line. */
-function howTo(placed: DosedStep, areas: readonly AreaAmount[], tanks: readonly Tank[], writing: Writing): string[] {
+function howTo(
+  placed: DosedStep,
+  areas: readonly AreaAmount[],
+  secondPasses: readonly SecondPass[],
+  tanks: readonly Tank[],
+  writing: Writing,
+): string[] {
   const { step, dose } = placed;
   const { areas: sizes, display, words } = writing;
   const lines: string[] = [];
   if (step.apply?.kind === 'mow') lines.push(words.mowAt(display.depth(step.apply.height)));
   if (step.apply?.kind === 'water') lines.push(words.waterDepth(display.depth(step.apply.depth)));
-  if (dose?.rate && areas.length > 0) {
+  const isSecond = (id: string) => secondPasses.some((one) => one.id === id);
+  const name = dose?.product?.name ?? dose?.product?.id ?? '';
+  if (dose?.rate && areas.some(({ id }) => !isSecond(id))) {
     const rate = dose.rate.by === 'mass' ? display.massRate(dose.rate.value) : display.volumeRate(dose.rate.value);
-    lines.push(words.rateOf(dose.product.name ?? dose.product.id, rate));
+    lines.push(words.rateOf(name, rate));
   }
+  if (secondPasses.length > 0) lines.push(words.firstDown(name));
   for (const { id, amount, measured, passes } of areas) {
     if (amount === null) continue;
     const [first, second] = passes;
-    const crossing = first && second ? `: ${words.passes(first, second)}` : '';
+    const rest = isSecond(id) ? `, ${first ? words.secondPass(first) : words.secondAlone}` : '';
+    const crossing = first && second ? `: ${words.passes(first, second)}` : rest;
     const rounded = measured ? words.measured(measured) : '';
     lines.push(words.areaLine(id, display.area(sizes.get(id) ?? 0), amount) + rounded + crossing);
   }
   if (dose?.rate === null && dose.missing === 'label') lines.push(words.noLabel);
-  if (areas.some(({ passes }) => passes.length > 0)) lines.push(words.setLow);
+  if (areas.some(({ passes }) => passes.length > 1)) lines.push(words.setLow);
+  lines.push(...dialLines(secondPasses));
   lines.push(...sprayingInWords(placed, areas, tanks, writing));
   const label = dose?.product?.label;
   lines.push(...labelLines(placed, writing));
@@ -198,6 +196,14 @@ function howTo(placed: DosedStep, areas: readonly AreaAmount[], tanks: readonly 
     lines.push(words.labelDate(formatDay(label.checked)));
   if (step.note) lines.push(step.note);
   return lines;
+}
+
+/** What the dial is to be set to for second passes; with their areas where they differ. */
+function dialLines(secondPasses: readonly SecondPass[]): string[] {
+  const [first] = secondPasses;
+  if (!first) return [];
+  const alike = secondPasses.every(({ dial }) => dial.join() === first.dial.join());
+  return alike ? [...first.dial] : secondPasses.flatMap(({ id, dial }) => dial.map((line) => `${id}: ${line}`));
 }
 
 /** What is put down in all, in words: as it is measured off on one area, on several the sum to three digits. */

@@ -98,6 +98,8 @@ export interface Use {
   readonly dose: Dose;
   /** Whether its step goes by a soil test. */
   readonly tested?: boolean;
+  /** The share that is put down in the end where so much is held: of work that is half done, what is down and the rest. */
+  readonly inAll?: (held: Share) => number;
 }
 
 /** What is put down of a dose, and the cap that held it below the whole. */
@@ -108,6 +110,9 @@ export interface Share {
   /** Whether less than rounding would add is left of some cap. */
   readonly tight: boolean;
 }
+
+/** A dose that nothing holds back. */
+export const WHOLE: Share = { share: 1, cap: null, tight: false };
 
 const HAIR = 1e-9;
 /** More than rounding an amount to a measure may add to it. */
@@ -134,11 +139,13 @@ export function cappedShares(planned: readonly Use[], done: readonly Use[], caps
       most = Math.min(most, room / brought);
       if (share < held.share) held = { share, cap, tight: true };
     }
+    const share: Share = { ...held, tight: held.tight || most < held.share * ROUNDING };
+    const inAll = use.inAll?.(share) ?? share.share;
     for (const cap of caps) {
       if (!isWithin(use, cap.span)) continue;
-      sums.set(cap, (sums.get(cap) ?? 0) + held.share * broughtBy(use.dose, cap.counted));
+      sums.set(cap, (sums.get(cap) ?? 0) + inAll * broughtBy(use.dose, cap.counted));
     }
-    shares.set(use, { ...held, tight: held.tight || most < held.share * ROUNDING });
+    shares.set(use, share);
   }
   return planned.map((use) => shares.get(use) as Share);
 }

@@ -5,6 +5,7 @@ import type { Journal } from '../model/journal.ts';
 import type { Lawn } from '../model/lawn.ts';
 import type { Product } from '../model/product.ts';
 import type { Program, Step } from '../model/program.ts';
+import type { WholePasses } from './progress.ts';
 
 /** A day that was published before. */
 export interface PublishedDay {
@@ -26,6 +27,7 @@ export interface Ground {
   readonly stress: Stress;
   readonly asOf: Day;
   readonly previous: readonly PublishedDay[];
+  readonly isWhole: WholePasses;
   /** Every step of every program of the lawn, by the id it has there. */
   readonly steps: ReadonlyMap<string, Step>;
 }

@@ -1,8 +1,8 @@
 import { getTimes } from 'suncalc';
 import type { Day } from '../base/day.ts';
-import type { SquareMetres } from '../base/units.ts';
 import { formatInstant, type Instant, instantAt } from '../base/zone.ts';
 import type { Lawn } from '../model/lawn.ts';
+import type { AreaAmount } from '../model/season.ts';
 import type { Walks } from './passes.ts';
 
 const MINUTE = 60_000;
@@ -12,14 +12,17 @@ const HOURS = { from: 8 * 60, to: 18 * 60 } as const;
 const SET_UP_MINUTES = 15;
 /** Work whose pace is not known. */
 const OTHER_MINUTES = 60;
-/** Minutes that a job takes: walking both half-rate ways and setting up, to the next five minutes. */
+/** Minutes that a job takes: walking both half-rate ways, or the one that is left, and setting up, to the next five minutes. */
 export function minutesFor(
   spreads: boolean,
-  areas: readonly { readonly id: string; readonly areaM2: SquareMetres }[],
+  areas: readonly Pick<AreaAmount, 'id' | 'areaM2' | 'passes'>[],
   walks: Walks,
 ): number {
   if (!spreads) return OTHER_MINUTES;
-  const seconds = areas.reduce((sum, { id, areaM2 }) => sum + walks.seconds(id, areaM2), 0);
+  const seconds = areas.reduce(
+    (sum, { id, areaM2, passes }) => sum + walks.seconds(id, areaM2, passes.length === 1 ? 'second' : 'both'),
+    0,
+  );
   return Math.ceil((SET_UP_MINUTES + seconds / 60) / 5) * 5;
 }
 

@@ -7,6 +7,7 @@ import { type Cap, sumOf } from './caps.ts';
 import { broughtBy, measureOf, writtenAs } from './counted.ts';
 import type { Ground } from './ground.ts';
 import { labelProblems, uncounted } from './label-problems.ts';
+import { shareToCome } from './to-come.ts';
 import { type DosedStep, usesOf } from './within-caps.ts';
 
 const HAIR = 1e-9;
@@ -63,7 +64,11 @@ export function limitsOf(
 
 const none = (): null => null;
 
-const shareOf = ({ shares }: DosedStep, area: string): number => shares.get(area)?.share ?? 0;
+/** The share of a dose that is still to come. */
+function shareOf(step: DosedStep, area: string): number {
+  const held = step.shares.get(area);
+  return held ? shareToCome(step, area, held) : 0;
+}
 
 /** What limits hold back, what went over them, and labels that say otherwise. */
 export function limitProblems(

@@ -1,6 +1,7 @@
 import { type Day, formatDay, parseDay } from '../base/day.ts';
 import type { Display } from '../base/display.ts';
-import type { Application, Purchase, Today } from '../model/season.ts';
+import type { Application, Purchase } from '../model/season.ts';
+import type { Today } from '../model/signals.ts';
 import { againstUsual, type Words } from './words/en.ts';
 
 interface NowInput {

@@ -1,16 +1,17 @@
+import type { Dose } from '../amounts/product.ts';
 import { type Day, parseDay } from '../base/day.ts';
 import { STALE } from '../climate/known-weather.ts';
 import type { Climate } from '../climate/traces.ts';
 import { type Step, triggersIn, triggersOf } from '../model/program.ts';
 import type { Status } from '../model/season.ts';
-import type { Assigned } from './assign.ts';
+import { type Assigned, sizesOf } from './assign.ts';
 import { busyDays } from './busy.ts';
 import { type Choice, chooseDay, daysInWindow } from './choose.ts';
 import { smallestReason } from './conflict.ts';
 import { doseFor } from './dose.ts';
 import type { Ground, PublishedDay } from './ground.ts';
 import type { PlacedStep } from './placed.ts';
-import { progressOf } from './progress.ts';
+import { type Progress, progressOf } from './progress.ts';
 import { rulesFor } from './rules.ts';
 import { chanceOf, edgeDay, LEAST_CHANCE, shareBy, shareHolding, type Windows, windowIn } from './windows.ts';
 
@@ -94,15 +95,15 @@ function placeStep(
   references: readonly PlacedStep[],
 ): PlacedStep {
   const { step, season, areas } = assigned;
+  const progress = progressOf(assigned.id, areas, season, { ...ground, sizes: sizesOf(ground.lawn) });
   const late = step.ifMissed && step.ifMissed !== 'skip' && hasClosed(own, ground.asOf) ? lateWindows(own) : null;
-  const progress = progressOf(assigned.id, ground.journal, areas, season);
   const undated: PlacedStep = {
     ...assigned,
     status: 'expected',
     dropped: null,
     windows: own,
     chance: chanceOf(own),
-    dose: doseFor(ground, assigned, progress.doneOn ?? expectedDay(own, assigned, ground), others),
+    dose: doseBegun(ground, assigned, progress.doneOn ?? expectedDay(own, assigned, ground), others, progress),
     progress,
     choice: null,
     pinned: false,
@@ -126,6 +127,23 @@ function pinOf({ id, season }: Pick<Assigned, 'id' | 'season'>, { lawn }: Ground
 function expectedDay(windows: Windows, assigned: Assigned, ground: Ground): Day {
   const best = edgeDay(windows.ofTraces, 'best', 0.5) ?? ground.asOf;
   return pinOf(assigned, ground) ?? Math.max(best, ground.asOf);
+}
+
+/** The dose of a step: of work that is half done, of the product that it was begun with. */
+function doseBegun(
+  ground: Ground,
+  assigned: Assigned,
+  day: Day,
+  others: readonly PlacedStep[],
+  { firstPasses }: Progress,
+): Dose | null {
+  const products = [...firstPasses.values()].flat().flatMap(({ entry }) => {
+    const product = ground.products.get(entry.product ?? '');
+    return product ? [[product.id, product] as const] : [];
+  });
+  const begun =
+    products.length === 0 ? null : doseFor({ ...ground, products: new Map(products) }, assigned, day, others);
+  return begun?.rate ? { product: begun.product, rate: begun.rate } : doseFor(ground, assigned, day, others);
 }
 
 /** The standing of a step that is not to be dated; null for one that is. */
@@ -161,8 +179,9 @@ function datedOn(one: PlacedStep, ground: Ground, windows: Windows, others: read
   };
   const seen = climate.observedThrough;
   const earliest = seen !== null && asOf - seen > STALE ? asOf + UNSEEN_DAYS : asOf;
-  const placed = busyDays(ground, others);
-  const rulesOn = rulesFor({ ground, assigned: one, dose, placed, earliest, published: publishedDay });
+  const apart = withoutFirstPasses(ground, one);
+  const placed = busyDays(apart, others);
+  const rulesOn = rulesFor({ ground: apart, assigned: one, dose, placed, earliest, published: publishedDay });
   const pin = pinOf(one, ground);
   if (pin !== null) {
     const choice: Choice = { day: pin, inWindow: shareHolding(windows, pin), insteadOf: null, moved: null };
@@ -180,6 +199,13 @@ function datedOn(one: PlacedStep, ground: Ground, windows: Windows, others: read
   const [rule] = wished === choice.day ? [] : rulesOn(wished);
   const passedOver = rule ? { day: wished, isBest: wished === best, rule } : null;
   return { status: statusOn(choice.day), dueSince, choice, passedOver };
+}
+
+/** What a second pass keeps clear of: not of the first, which is the same application. */
+function withoutFirstPasses(ground: Ground, { progress: { firstPasses } }: PlacedStep): Ground {
+  if (firstPasses.size === 0) return ground;
+  const own = [...firstPasses.values()].flat().map(({ entry }) => entry);
+  return { ...ground, journal: ground.journal.filter((entry) => !own.includes(entry)) };
 }
 
 /** The first published day that has passed undone, as far as the as-of day can know. */

@@ -9,7 +9,8 @@ import type { Lawn } from '../model/lawn.ts';
 import type { Product } from '../model/product.ts';
 import type { Program } from '../model/program.ts';
 import type { WeatherSeries } from '../model/weather.ts';
-import { assign, programsOf, sizesOf } from './assign.ts';
+import { type Assigned, assign, programsOf, sizesOf } from './assign.ts';
+import { WHOLE } from './caps.ts';
 import { climateInputOf } from './climate-input.ts';
 import { knownOn } from './condition.ts';
 import type { Ground, PublishedDay } from './ground.ts';
@@ -18,6 +19,7 @@ import type { PlacedStep } from './placed.ts';
 import { type SeasonYear, seasonsOf } from './season-year.ts';
 import { bySoilTest } from './soil-test/by-soil-test.ts';
 import type { TestedStep } from './soil-test/tested.ts';
+import { halfwayOn } from './to-come.ts';
 import { withinCaps } from './within-caps.ts';
 
 /** Everything that a season is planned from. Plain data; the as-of day is an argument, never the clock. */
@@ -89,14 +91,41 @@ export function placeOn(climate: Climate, input: PlanInput): PlacedSeason {
     stress: stressAt(lawn.location.latitude),
     asOf,
     previous: input.previous,
+    isWhole: () => false,
     steps: new Map(inTurn.flat().map(({ id, step }) => [id, step])),
   };
   const sizes = sizesOf(lawn);
+  return { season, ...placedOn(ground, inTurn, sizes), sizes, to: span.to };
+}
+
+/** Placed and dosed steps. Whether a first pass has put down the whole is known once they are dosed: then they are placed anew. */
+function placedOn(
+  ground: Ground,
+  inTurn: readonly (readonly Assigned[])[],
+  sizes: ReadonlyMap<string, SquareMetres>,
+): Pick<PlacedSeason, 'placed' | 'ground'> {
   const undosed: PlacedStep[] = [];
   for (const assigned of inTurn) undosed.push(...placeSteps(ground, assigned, undosed));
   const placed = bySoilTest(withinCaps(undosed, ground, sizes), ground, sizes);
-  return { season, placed, ground, sizes, to: span.to };
+  const whole = wholePasses(placed);
+  if (whole.size === 0) return { placed, ground };
+  const isWhole: Ground['isWhole'] = (step, { year }, area) =>
+    ground.isWhole(step, { year }, area) || whole.has(keyOf(step, year, area));
+  return placedOn({ ...ground, isWhole }, inTurn, sizes);
 }
+
+const keyOf = (step: string, year: number, area: string): string => `${year} ${step} ${area}`;
+
+/** First passes that leave nothing for a second. */
+const wholePasses = (placed: readonly TestedStep[]): ReadonlySet<string> =>
+  new Set(
+    placed.flatMap((one) =>
+      [...one.progress.firstPasses.keys()].flatMap((area) => {
+        const halfway = halfwayOn(one, area, one.shares.get(area) ?? WHOLE);
+        return halfway?.target === 0 ? [keyOf(one.id, one.season.year, area)] : [];
+      }),
+    ),
+  );
 
 /** Places the steps of a lawn's programs; null where the weather cannot carry a plan. */
 export function placeSeason(input: PlanInput): {

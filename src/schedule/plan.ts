@@ -6,6 +6,7 @@ import { zoneAt } from '../base/zone.ts';
 import type { Product } from '../model/product.ts';
 import type { Season } from '../model/season.ts';
 import { applicationOf } from './application.ts';
+import { dialOf } from './dial.ts';
 import { limitProblems, limitsOf } from './limits.ts';
 import { movedAgainstUsual, whatNow } from './now.ts';
 import { walksOf } from './passes.ts';
@@ -40,7 +41,16 @@ export function planSeason(input: PlanInput): {
   const currency = lawn.display?.currency ?? 'USD';
   const display = displayOf(units, language);
   const zone = lawn.timezone ?? zoneAt(lawn.location.latitude, lawn.location.longitude);
-  const writing: Writing = { ground, areas, display, words: en, walks: walksOf(lawn), zone, minutesTaken: new Map() };
+  const writing: Writing = {
+    ground,
+    areas,
+    display,
+    words: en,
+    walks: walksOf(lawn),
+    dial: dialOf(ground, placed, areas),
+    zone,
+    minutesTaken: new Map(),
+  };
   const inTime = [...placed].sort((a, b) => dayOf(a) - dayOf(b));
   const applications = inTime.map((one) => applicationOf(one, writing));
 

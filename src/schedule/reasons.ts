@@ -4,6 +4,7 @@ import { limitRate } from '../model/limit.ts';
 import { byTestOf, triggersIn } from '../model/program.ts';
 import type { Trigger } from '../model/trigger.ts';
 import { broughtBy, writtenAs } from './counted.ts';
+import type { DialOf } from './dial.ts';
 import type { Ground } from './ground.ts';
 import type { Walks } from './passes.ts';
 import { readingOf } from './readings.ts';
@@ -22,6 +23,8 @@ export interface Writing {
   readonly words: Words;
   /** The ways over the areas with the spreader. */
   readonly walks: Walks;
+  /** What the journal has of the dial. */
+  readonly dial: DialOf;
   readonly zone: string;
   /** Minutes that earlier jobs take on a day; kept up to date here. */
   readonly minutesTaken: Map<Day, number>;
@@ -55,7 +58,8 @@ function standing(placed: DosedStep, { display, words }: Writing): string[] {
   else if (unwanted.length > 0 && areas.length > 0) lines.push(words.onlyOn(areas, unwanted, display));
   if (progress.doneOn !== null) lines.push(words.done(progress.doneOn, display));
   else if (progress.areasDone.length > 0) lines.push(words.partlyDone(progress.areasDone));
-  if (status === 'missed') lines.push(words.missed(note));
+  if (progress.firstPasses.size > 0) lines.push(words.halfDone([...progress.firstPasses.keys()]));
+  if (status === 'missed') lines.push(words.missed(note, progress.entries.length > 0));
   else if (lateUntil !== null) lines.push(words.late(note, lateUntil, display));
   return lines;
 }

@@ -1,9 +1,12 @@
 import { amountOn, inKgOrL } from '../amounts/amount.ts';
+import { formatDay } from '../base/day.ts';
 import type { Amount } from '../model/fields.ts';
 import { type Assigned, sizesOf } from './assign.ts';
+import { WHOLE } from './caps.ts';
 import type { Ground } from './ground.ts';
 import type { PlacedStep } from './placed.ts';
 import { onShelf, type Planned, type Work, workOf } from './shelf.ts';
+import { shareToCome } from './to-come.ts';
 
 /** Less than this share of a stock is a slip of the machine's numbers. */
 const HAIR = 1e-9;
@@ -43,15 +46,16 @@ function plannedOf({ id, season, areas, dose }: PlacedStep, sizes: ReadonlyMap<s
   const product = dose?.product?.id ?? null;
   return {
     id,
-    season: season.year,
+    seasonSpan: { start: formatDay(season.start), end: formatDay(season.end) },
     areas: areas.map((area) => ({ id: area, product, ...inKgOrL(amount(area)) })),
   };
 }
 
 /** What a step is still to take. */
-function toCome({ dose, choice, areas, progress }: PlacedStep, sizes: ReadonlyMap<string, number>): Work[] {
+function toCome(one: PlacedStep, sizes: ReadonlyMap<string, number>): Work[] {
+  const { dose, choice, areas, progress } = one;
   if (!dose?.rate || !choice) return [];
   const open = areas.filter((area) => !progress.areasDone.includes(area));
-  const size = open.reduce((sum, area) => sum + (sizes.get(area) ?? 0), 0);
+  const size = open.reduce((sum, area) => sum + shareToCome(one, area, WHOLE) * (sizes.get(area) ?? 0), 0);
   return [{ date: choice.day, product: dose.product.id, amount: amountOn(dose.rate, size) }];
 }

@@ -1,5 +1,6 @@
 import { inMeasure } from '../amounts/in-measure.ts';
 import type { Day } from '../base/day.ts';
+import { applicationFor } from '../model/applied.ts';
 import type { Amount } from '../model/fields.ts';
 import { type Journal, type JournalEntry, plannedShare } from '../model/journal.ts';
 import type { Lawn } from '../model/lawn.ts';
@@ -14,12 +15,12 @@ export interface Work {
 }
 
 /** A step with what it is to put down on its areas. */
-export interface Planned extends Pick<Application, 'id' | 'season'> {
+export interface Planned extends Pick<Application, 'id' | 'seasonSpan'> {
   readonly areas: readonly Pick<AreaAmount, 'id' | 'product' | 'amountKg' | 'amountL'>[];
 }
 
 /**
- * What the entries took of which product: of an entry that names none, its step's; of one that does not say how much, what
+ * What the entries took of which product: of an entry that names none, its step's in the season of its day; of one that does not say how much, what
  * was planned for the areas it names.
  *
  * @param journal The entries in force.
@@ -30,7 +31,7 @@ export function workOf(
   products: ReadonlyMap<string, Product>,
 ): Work[] {
   return journal.flatMap((entry) => {
-    const application = applications.find(({ id }) => id === entry.step);
+    const application = applicationFor(entry, applications);
     const planned = application?.areas[0]?.product ?? null;
     const product = entry.product ?? planned;
     if (product === null || !products.has(product)) return [];

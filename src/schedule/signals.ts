@@ -4,7 +4,7 @@ import { at, type DailySeries } from '../base/series.ts';
 import { heatBetween, TOLD_HEAT } from '../climate/heat.ts';
 import { airMean, type Trace } from '../climate/trace.ts';
 import type { Climate } from '../climate/traces.ts';
-import type { Signals, Today } from '../model/season.ts';
+import type { Signals, Today } from '../model/signals.ts';
 import { median } from './readings.ts';
 import type { SeasonYear } from './season-year.ts';
 import type { Words } from './words/en.ts';

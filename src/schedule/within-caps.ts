@@ -6,6 +6,7 @@ import { type Done, doneOn } from './done.ts';
 import type { Ground } from './ground.ts';
 import { labelCaps } from './label-caps.ts';
 import type { PlacedStep } from './placed.ts';
+import { shareInAll } from './to-come.ts';
 
 /** A placed step with what each of its areas gets of the dose. */
 export interface DosedStep extends PlacedStep {
@@ -16,7 +17,8 @@ export interface DosedStep extends PlacedStep {
 function planned(one: PlacedStep, area: string): Use | null {
   const { step, dose, choice, areas, progress } = one;
   if (!dose?.rate || !choice || !areas.includes(area) || progress.areasDone.includes(area)) return null;
-  return { day: choice.day, season: one.season, dose, tested: byTestOf(step) !== null };
+  const use = { day: choice.day, season: one.season, dose, tested: byTestOf(step) !== null };
+  return progress.firstPasses.has(area) ? { ...use, inAll: (held) => shareInAll(one, area, held) } : use;
 }
 
 /** The caps of an area, with what is planned and done there in all seasons of the plan, and before where a period reaches back. */
@@ -25,6 +27,8 @@ export interface AreaUse {
   readonly caps: readonly Cap[];
   readonly planned: readonly { readonly step: PlacedStep; readonly use: Use }[];
   readonly done: readonly Use[];
+  /** The same without the first passes of what is planned: both passes together are held to what the limits leave. */
+  readonly doneBeside: readonly Use[];
   /** Entries of unknown amount. */
   readonly unknown: readonly Done[];
 }
@@ -44,6 +48,10 @@ export function usesOf(
     });
     const entries = doneOn(area, placed, ground, sizes);
     const done = entries.flatMap(({ use }) => use ?? []);
+    const begun = uses.flatMap(({ step }) => step.progress.firstPasses.get(area) ?? []);
+    const doneBeside = entries.flatMap(({ entry, use }) =>
+      use && !begun.some((pass) => pass.entry === entry) ? [use] : [],
+    );
     const all = [...uses.map(({ use }) => use), ...done];
     const seasons = [...new Set(steps.map(({ season }) => season))];
     const caps = [
@@ -58,7 +66,7 @@ export function usesOf(
       ),
     ];
     const unknown = entries.filter(({ use }) => use === null);
-    return seasons.length === 0 ? [] : [{ area, caps, planned: uses, done, unknown }];
+    return seasons.length === 0 ? [] : [{ area, caps, planned: uses, done, doneBeside, unknown }];
   });
 }
 
@@ -71,10 +79,10 @@ export function withinCaps(
   sizes: ReadonlyMap<string, SquareMetres>,
 ): DosedStep[] {
   const shares = new Map<PlacedStep, Map<string, Share>>();
-  for (const { area, caps, planned: uses, done } of usesOf(placed, ground, sizes)) {
+  for (const { area, caps, planned: uses, doneBeside } of usesOf(placed, ground, sizes)) {
     const held = cappedShares(
       uses.map(({ use }) => use),
-      done,
+      doneBeside,
       caps,
     );
     for (const [i, { step }] of uses.entries()) {

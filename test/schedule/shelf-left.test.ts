@@ -12,8 +12,8 @@ const spring = feed('spring', '04-10', '04-30');
 const autumn = feed('autumn', '09-01', '09-30');
 
 /** The product of a step, and whether it is taken since it is on the shelf. */
-async function taken(id: string, steps: string, journal = '[]\n') {
-  const one = application(await plan({ steps, lawn: LAWN, files: { 'lawn.journal.yaml': journal } }), id);
+async function taken(id: string, steps: string, journal = '[]\n', lawn = LAWN) {
+  const one = application(await plan({ steps, lawn, files: { 'lawn.journal.yaml': journal } }), id);
   return [one.areas[0]?.product, one.why.join(' ').includes('it is on the shelf')];
 }
 
@@ -29,6 +29,11 @@ test('nor what a step before it is to take', async () => {
 });
 test('nor what a step before it has taken', async () =>
   expect(await taken('autumn', spring + autumn, '- { date: 2027-04-01, step: spring }\n')).toEqual(['urea', false]));
+test('of a step that is half done the first pass has gone and the second is to come, each once', async () => {
+  const half = '- { date: 2027-04-01, step: spring, pass: 1, used: 2.5 lb }\n';
+  const lawn = LAWN.replace('stock: 5 lb', 'stock: 5.5 lb');
+  expect(await taken('autumn', spring + autumn, half, lawn)).toEqual(['stock', true]);
+});
 test('a step keeps its product when it has used up the shelf itself', async () => {
   const [product] = await taken('spring', spring, '- { date: 2027-04-01, step: spring, used: 5 lb }\n');
   expect(product).toBe('stock');

@@ -16,6 +16,7 @@ const products = new Map([feed, liquid, thin].map((one) => [one.id, one]));
 const applications = [
   {
     id: 'spring',
+    seasonSpan: { start: '2027-01-01', end: '2027-12-31' },
     areas: [
       { id: 'front', product: 'feed', amountKg: 2, amountL: null },
       { id: 'back', product: 'feed', amountKg: 3, amountL: null },
@@ -37,6 +38,7 @@ describe('taken off is', () => {
     ['what was loaded less what was left', '- { date: 2027-04-01, step: spring, loaded: 5 kg, left: 1 kg }\n', 6],
     ['nothing of before the counting', '- { date: 2027-02-01, product: feed, used: 4 kg }\n', 10],
     ['nothing of the day of counting', '- { date: 2027-03-01, product: feed, used: 4 kg }\n', 10],
+    ['nothing of a step in another season', '- { date: 2028-04-01, step: spring, used: 4 kg }\n', 10],
     ['nothing of another product', '- { date: 2027-04-01, step: spring, product: thin, used: 4 kg }\n', 10],
     ['no more than is there', '- { date: 2027-04-01, product: feed, used: 40 kg }\n', 0],
   ])('%s', (_, entries, expected) => expect(left(feed, 'mass', entries)).toBeCloseTo(expected, 9));

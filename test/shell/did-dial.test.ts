@@ -65,6 +65,25 @@ describe('the next setting', () => {
   });
 });
 
+describe('a single spreader under a name', () => {
+  const named = LAWN.replace('spreader: {', 'spreaders: { main: {').replace('0.25 } } }', '0.25 } } } }');
+  test('is meant by an entry that names none', async () =>
+    expect(await next(folder(named), 'feed', '--used', '10 lb', '--setting', '6')).toMatchObject({
+      advice: { setting: 6, basis: 'keep' },
+    }));
+  test('is told what the journal knows of it', async () => {
+    const cwd = folder(named);
+    await words(cwd, 'feed', '--pass', '1', '--areas', 'front', '--used', '2.5 lb', '--setting', '6.5');
+    const { stdout } = await soilclock(cwd, ['spreader', 'lawn.yaml', 'feed']);
+    expect(stdout).toContain('keep the dial at 6.5');
+  });
+  test('of two says nothing where the entry does not name it', async () => {
+    const two = named.replace('main: {', 'other: { kind: drop }, main: {');
+    expect(await next(folder(two), 'feed', '--used', '10 lb', '--setting', '6')).toBeNull();
+    expect(await next(folder(two), 'feed', '--used', '10 lb', '--setting', '6', '--spreader', 'main')).not.toBeNull();
+  });
+});
+
 describe('a pesticide', () => {
   test('whose label rate the first pass has put down has no second', async () => {
     const cwd = folder();
@@ -113,6 +132,14 @@ describe('the spreader command', () => {
     const cwd = withJournal(spread('product: feeder, setting: 6.5, used: 5 lb, pass: 1'));
     expect(await settings(cwd, 'feed')).toMatchObject([{ setting: 6.5, basis: 'keep' }]);
     expect((await soilclock(cwd, ['spreader', 'lawn.yaml', 'feed'])).stdout).toContain('keep the dial at 6.5');
+  });
+  test('takes no product for it that another season has for the step', async () => {
+    const old = '- { date: 2026-04-10, step: feed, setting: 12, used: 10 lb }\n';
+    expect(await settings(withJournal(old), 'feed')).toMatchObject([{ setting: 5, basis: 'first' }]);
+  });
+  test('does not know what is written for a day to come', async () => {
+    const later = '- { date: 2027-09-25, work: spread, product: feeder, setting: 6.5, used: 5 lb, pass: 1 }\n';
+    expect(await settings(withJournal(later), 'feed')).toMatchObject([{ setting: 5, basis: 'first' }]);
   });
   test('takes no other product for it', async () => {
     const cwd = withJournal(spread('product: barrier, setting: 6.5, used: 5 lb, pass: 1'));

@@ -80,6 +80,20 @@ describe('a step', () => {
     const lawn = `${EQUIPMENT}${AREAS}local-rules: [{ limit: N, single: 0.4 lb/1000 sqft, because: "a rule" }]\n`;
     expect((await report(folder(lawn), 'feed')).amount).toBe('3.58 lb');
   });
+  test('that is a pesticide with a limit is told to load no more, be its setting the first one', async () => {
+    const { settings } = await report(folder(), 'barrier');
+    expect(settings).toMatchObject([{ setting: 5, basis: 'first' }]);
+    expect(settings[0]?.learned.join()).toMatch(/load no more/);
+    expect((await report(folder(), 'feed')).settings[0]?.learned).toEqual([]);
+  });
+  test('half done is set to what the first pass has left of the rate', async () => {
+    const lawn = `${EQUIPMENT}${AREAS}`;
+    const journal = '- { date: 2027-04-01, step: barrier, pass: 1, areas: [front], used: 6 lb }\n';
+    const [front, rest] = (await report(folder(lawn, { 'lawn.journal.yaml': journal }), 'barrier')).settings;
+    // 6 of 8 lb are down on 2000 sq ft: 1 lb/1000 sq ft is left.
+    expect([front?.areas, rest?.areas]).toEqual([['front'], ['back', 'island']]);
+    expect((front?.passGPerM2 ?? 0) / 4.8824).toBeCloseTo(1, 3);
+  });
   test('that is a pesticide is never tried above its rate', async () => {
     const { course } = (await report(folder(), 'barrier')).settings[0]!;
     expect(course.mostKg).toBe(course.deliversKg);

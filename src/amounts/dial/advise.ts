@@ -1,6 +1,7 @@
 import type { Day } from '../../base/day.ts';
 import type { KilogramsPerSquareMetre } from '../../base/units.ts';
 import type { Dial } from '../../model/spreader.ts';
+import { keepsSetting, TOLERANCE } from '../spreader/calibration.ts';
 import { type Curves, curvesThrough, openingReaching, type Point, ratesAt } from './curves.ts';
 import { firstSetting, marksAround, shutAt } from './dial.ts';
 
@@ -47,9 +48,6 @@ export interface DialOptions {
 export const SHARE = 0.8;
 const [LOW, HIGH] = [(1 - SHARE) / 2, (1 + SHARE) / 2];
 
-/** Common practice (so too UMass Extension, rotary spreader fact sheet): within this share of the target the setting stays. */
-export const TOLERANCE = 0.05;
-
 /** More than this above the target is too much, ... */
 const TOO_MUCH = Math.log(1.1);
 /** ... and may come of a setting in at most this share of cases. */
@@ -86,9 +84,8 @@ export function adviseSetting(
   const points = sorted.map(({ setting, rate }) => ({ opening: openingOf(dial, setting), rate: Math.log(rate) }));
   const curves = curvesThrough(points);
   const kept = rateAt(curves, dial, last.setting);
-  const near = (rate: number) => Math.abs(rate / aim - 1) <= TOLERANCE + 1e-9;
   const believed = kept.low <= aim && aim <= kept.high;
-  const stays = near(last.rate) && believed && (most === null || kept.middle <= most * (1 + 1e-9));
+  const stays = keepsSetting(last.rate, aim) && believed && (most === null || kept.middle <= most * (1 + 1e-9));
   const next = stays
     ? { setting: last.setting, notes: [] }
     : nextSetting(curves, points, dial, Math.log(aim), rounding);
@@ -100,7 +97,7 @@ export function adviseSetting(
     share: SHARE,
     notes: [
       ...next.notes,
-      ...(!stays && next.notes.length === 0 && !near(rate.middle) ? (['coarse'] as const) : []),
+      ...(!stays && next.notes.length === 0 && !keepsSetting(rate.middle, aim) ? (['coarse'] as const) : []),
       ...(most !== null && rate.high > most ? (['load-no-more'] as const) : []),
     ],
   };

@@ -1,7 +1,11 @@
+import type { Day } from '../../base/day.ts';
 import type { SquareMetres } from '../../base/units.ts';
+import { applicationFor } from '../../model/applied.ts';
 import { entriesInForce } from '../../model/corrections.ts';
-import type { Journal } from '../../model/journal.ts';
+import type { Journal, JournalEntry } from '../../model/journal.ts';
 import type { Application } from '../../model/season.ts';
+import type { Spreaders } from '../../model/spreader.ts';
+import { spreaderOf } from '../spreader/spreader.ts';
 import type { DialRecord } from './advise.ts';
 
 /** Whose records. */
@@ -15,18 +19,45 @@ export interface RecordsOf {
   readonly passes?: number;
 }
 
+/** What fills in what entries leave out. */
+export interface Planned {
+  /** Entries of later days are not looked at. */
+  readonly asOf: Day;
+  readonly equipment: Spreaders | undefined;
+  /** What the plan has for the step of an entry in the season of its day; undefined where it does not reach that day. */
+  readonly plannedFor: (
+    entry: JournalEntry,
+  ) => { readonly product: string | undefined; readonly areas: readonly string[] } | undefined;
+}
+
 /**
- * A journal's entries, each with the product and the areas of its step where it names none itself: of most entries the step
- * is all that was written.
+ * A journal's entries in force up to a day, each with the product and the areas of its step and the lawn's spreader where it
+ * names none itself: of most entries the step is all that was written.
  */
-export function withPlanned(journal: Journal, applications: readonly Application[]): Journal {
-  return journal.map((entry) => {
-    const application = applications.find(({ id }) => id === entry.step);
-    const product = entry.product ?? application?.areas.find((area) => area.product !== null)?.product ?? undefined;
-    const areas = entry.areas ?? application?.areas.map(({ id }) => id);
-    return { ...entry, ...(product !== undefined && { product }), ...(areas && { areas }) };
+export function withPlanned(journal: Journal, { asOf, equipment, plannedFor }: Planned): Journal {
+  return entriesInForce(journal).flatMap((entry) => {
+    if (entry.date > asOf) return [];
+    const planned = plannedFor(entry);
+    const product = entry.product ?? planned?.product;
+    const areas = entry.areas ?? planned?.areas;
+    const spreader = entry.spreader ?? spreaderOf(equipment, undefined)?.id ?? undefined;
+    const known = { ...(product !== undefined && { product }), ...(spreader !== undefined && { spreader }) };
+    return [{ ...entry, ...known, ...(areas && { areas: [...areas] }) }];
   });
 }
+
+/** What a plan's applications have for the step of an entry. */
+export const plannedBy =
+  (applications: readonly Application[]): Planned['plannedFor'] =>
+  (entry) => {
+    const application = applicationFor(entry, applications);
+    return (
+      application && {
+        product: application.areas.find((area) => area.product !== null)?.product ?? undefined,
+        areas: application.areas.map(({ id }) => id),
+      }
+    );
+  };
 
 /**
  * What passes with a spreader delivered: what was loaded less what was left, over the area covered and the passes it was put

@@ -1,6 +1,6 @@
 import type { KilogramsPerSquareMetre } from '../../base/units.ts';
 import { isPesticide, type Product } from '../../model/product.ts';
-import { TOLERANCE } from './advise.ts';
+import { keepsSetting, TOLERANCE } from '../spreader/calibration.ts';
 
 /** An application in two passes of which one is done. */
 export interface Halfway {
@@ -34,13 +34,13 @@ export function secondPass({ whole, delivered, labelMost, pesticide }: Halfway):
   const half = whole / 2;
   const left = Math.max(0, whole - delivered);
   const most = labelMost === null ? null : Math.max(0, labelMost - delivered);
-  const even = Math.abs(delivered / half - 1) <= TOLERANCE + 1e-9;
+  const even = keepsSetting(delivered, half);
   const wanted = even ? half : left <= TOLERANCE * whole + 1e-9 * whole ? 0 : Math.min(left, 1.5 * half);
   return { target: Math.min(wanted, most ?? wanted), most, third: !pesticide };
 }
 
-/** The most by weight that a product's label allows in one application [kg/m²]; null where it says nothing of it. */
-export function labelMostOf(product: Product): KilogramsPerSquareMetre | null {
+/** The most that a product's label allows in one application [kg/m² or m³/m²]; null where it says nothing in that measure. */
+export function labelMostOf(product: Product, measure: 'mass' | 'volume'): number | null {
   const most = product.label?.perApplication ?? (isPesticide(product) ? product.label?.rate : undefined);
-  return most?.by === 'mass' ? most.value : null;
+  return most?.by === measure ? most.value : null;
 }

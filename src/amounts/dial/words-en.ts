@@ -1,5 +1,6 @@
 import type { Display } from '../../base/display.ts';
-import { type DialAdvice, type DialNote, TOLERANCE } from './advise.ts';
+import { TOLERANCE } from '../spreader/calibration.ts';
+import type { DialAdvice, DialNote } from './advise.ts';
 
 const NOTES: Readonly<Record<DialNote, string>> = {
   'label-reached': "The label's maximum of one application is down: no further pass.",

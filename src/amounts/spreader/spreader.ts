@@ -30,9 +30,25 @@ export function swathOf(spreader: Spreader | undefined): Swath {
 
 export const speedOf = (spreader: Spreader | undefined): MetresPerSecond => spreader?.speed ?? USUAL_SPEED;
 
+/** A spreader of a lawn. */
+export interface NamedSpreader {
+  /** Null for the single one, and where the lawn has none. */
+  readonly id: string | null;
+  readonly spreader: Spreader | undefined;
+}
+
 /** The spreader that a lawn's work is planned with: the single one, else the first of several. */
-export const usualSpreader = ({ spreader, spreaders }: Spreaders = {}): Spreader | undefined =>
-  spreader ?? Object.values(spreaders ?? {})[0];
+export function usualSpreader({ spreader, spreaders }: Spreaders = {}): NamedSpreader {
+  const [first] = Object.entries(spreaders ?? {});
+  return spreader || !first ? { id: null, spreader } : { id: first[0], spreader: first[1] };
+}
+
+/** The spreader of an entry: the one it names, else the single one or the only one; null where that is not known. */
+export function spreaderOf(equipment: Spreaders | undefined, named: string | undefined): NamedSpreader | null {
+  const { spreader, spreaders = {} } = equipment ?? {};
+  if (named !== undefined) return Object.hasOwn(spreaders, named) ? { id: named, spreader: spreaders[named] } : null;
+  return spreader || Object.keys(spreaders).length < 2 ? usualSpreader(equipment) : null;
+}
 
 /** The two half-rate ways over an area with a spreader; null where it would take more lines than anybody walks. */
 export const walkOver = (area: Area, spreader: Spreader | undefined): AreaWalk | null =>

@@ -3,9 +3,11 @@ import type { Testable } from '../../amounts/soil-test/asked.ts';
 import type { Day } from '../../base/day.ts';
 import type { SquareMetres } from '../../base/units.ts';
 import type { JournalEntry } from '../../model/journal.ts';
+import { WHOLE } from '../caps.ts';
 import { doneOn } from '../done.ts';
 import type { Ground } from '../ground.ts';
 import type { PlacedStep } from '../placed.ts';
+import { shareToCome } from '../to-come.ts';
 import type { DosedStep } from '../within-caps.ts';
 import { bringsOf, isLime } from './tested.ts';
 
@@ -29,8 +31,9 @@ export function broughtBefore(
   ground: Ground,
   sizes: ReadonlyMap<string, SquareMetres>,
 ): number {
-  // What was done of the step itself belongs to it, where its area is done.
-  const own: readonly JournalEntry[] = one.progress.areasDone.includes(area) ? one.progress.entries : [];
+  // What was done of the step itself belongs to it, where its area is done or half done.
+  const { areasDone, firstPasses, entries } = one.progress;
+  const own: readonly JournalEntry[] = areasDone.includes(area) || firstPasses.has(area) ? entries : [];
   return doneOn(area, placed, ground, sizes).reduce((sum, { entry, use }) => {
     if (!use || entry.date < from || entry.date > to || own.includes(entry)) return sum;
     return counts(use.dose, what, one.dose?.product?.id) ? sum + bringsOf(use.dose, what) : sum;
@@ -44,10 +47,11 @@ export function broughtBeside(
   others: readonly DosedStep[],
   ground: Ground,
 ): number {
-  return others.reduce((sum, { dose, choice, areas, progress, program, shares }) => {
+  return others.reduce((sum, other) => {
+    const { dose, choice, areas, progress, program, shares } = other;
     const planned = choice && areas.includes(area) && !progress.areasDone.includes(area);
     if (!planned || !dose?.rate || program !== ground.programOf(area)) return sum;
     if (choice.day < from || choice.day > to || !counts(dose, what, one.dose?.product?.id)) return sum;
-    return sum + (shares.get(area)?.share ?? 1) * bringsOf(dose, what);
+    return sum + shareToCome(other, area, shares.get(area) ?? WHOLE) * bringsOf(dose, what);
   }, 0);
 }

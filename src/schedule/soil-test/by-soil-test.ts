@@ -2,9 +2,10 @@ import type { Dose } from '../../amounts/product.ts';
 import { askedBy } from '../../amounts/soil-test/asked.ts';
 import type { SquareMetres } from '../../base/units.ts';
 import { type ByTest, byTestOf } from '../../model/program.ts';
-import type { Share } from '../caps.ts';
+import { type Share, WHOLE } from '../caps.ts';
 import { soilTestOf } from '../condition.ts';
 import type { Ground } from '../ground.ts';
+import { halfwayOn } from '../to-come.ts';
 import type { DosedStep } from '../within-caps.ts';
 import { broughtBefore, broughtBeside } from './brought.ts';
 import { bringsOf, type TestedArea, type TestedStep, testable } from './tested.ts';
@@ -93,5 +94,15 @@ function heldTo(one: DosedStep, tested: readonly TestedArea[]): TestedStep {
       ];
     }),
   );
-  return { ...one, dose, shares, tested };
+  const held = { ...one, dose, shares };
+  return { ...held, tested: tested.map((area) => halfDone(area, held)) };
+}
+
+/** What a test asks where the first of two passes is done: that counts as put down, the second as what the step puts down. */
+function halfDone(one: TestedArea, step: DosedStep): TestedArea {
+  const halfway = halfwayOn(step, one.area, step.shares.get(one.area) ?? WHOLE);
+  if (!halfway || !step.dose?.rate || one.asked === null) return one;
+  const each = bringsOf(step.dose, one.what) / step.dose.rate.value;
+  const [done, now] = [one.done + each * halfway.down, each * halfway.target];
+  return { ...one, done, now, left: Math.max(0, one.asked - done - one.others - now) };
 }

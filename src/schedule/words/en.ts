@@ -134,8 +134,9 @@ export const en = {
     `On ${areas.join(', ')} alone: only where ${[...new Set(unwanted.map((one) => unwantedInWords(one, display)))].join(', ')}.`,
   done: (day: Day, display: Display) => `Done on ${display.day(day)}.`,
   partlyDone: (areas: readonly string[]) => `Done so far on: ${areas.join(', ')}.`,
-  missed: (note: string | null) =>
-    `The window has closed and nothing is written in the journal.${note === null ? '' : ` ${note}`}`,
+  halfDone: (areas: readonly string[]) => `First of two passes done on: ${areas.join(', ')}.`,
+  missed: (note: string | null, begun: boolean) =>
+    `The window has closed and ${begun ? 'the rest is not' : 'nothing is'} written in the journal.${note === null ? '' : ` ${note}`}`,
 
   fromLabel: 'from your label',
   unknownAmount: 'choose a product first',
@@ -145,6 +146,9 @@ export const en = {
     `${aid === null ? '' : `, ${aid}`}${exact === null ? '' : ` (rounded${rounding === 'down' ? ' down' : ''} from ${exact})`}`,
   passes: (first: Pass, second: Pass) =>
     `half (${first.amount}) lengthwise, half (${second.amount}) ${SECOND[second.direction]}`,
+  secondPass: ({ direction }: Pass) => `the second pass, ${SECOND[direction]}`,
+  secondAlone: 'the second pass',
+  firstDown: (product: string) => `${product}: the first pass is down; put down what is left, and no more.`,
   mowAt: (height: string) => `Mow at ${height}.`,
   waterDepth: (depth: string) => `Water ${depth}.`,
   waterIn: (depth: string | null, within: number | null) =>

@@ -1,10 +1,12 @@
+import { applicationFor } from '../../model/applied.ts';
 import type { Amount } from '../../model/fields.ts';
 import type { JournalEntry } from '../../model/journal.ts';
-import type { Season } from '../../model/season.ts';
+import type { Application, Season } from '../../model/season.ts';
 import type { DidInput } from './input.ts';
 import { type NextSetting, nextSettingOf } from './next-setting.ts';
+import { plannedFor } from './planned.ts';
 
-/** What was used beside what the plan had for the same area. */
+/** What was used beside what the plan had for it on the same area: of one pass, its half or what the first has left. */
 export interface AgainstPlan {
   readonly area: string;
   readonly usedKg: number | null;
@@ -24,6 +26,8 @@ export interface Meaning {
   readonly against: readonly AgainstPlan[];
   /** Areas of the step that are still to do; null for work outside the program. */
   readonly areasOpen: readonly string[] | null;
+  /** Those among them that have had the first of two passes. */
+  readonly areasHalfDone: readonly string[] | null;
   /** Limits of the year for which something is done. */
   readonly limits: Season['limits'];
   /** What is left on the shelf; null where none of the product was counted. */
@@ -35,14 +39,15 @@ export interface Meaning {
 /** What an entry means: against the plan, the areas still open, the limits, the shelf. @param season Planned with it. */
 export function meaningOf(input: DidInput, entry: JournalEntry, season: Season): Meaning {
   const { linked } = input;
-  const application = season.applications.find(({ id }) => id === entry.step);
+  const application = applicationFor(entry, season.applications);
   const product = entry.product ?? application?.areas[0]?.product ?? null;
   const own = application?.areas.map(({ id }) => id);
   return {
     product,
     areas: entry.areas ?? own ?? Object.keys(linked.lawn.areas),
-    against: application && entry.used ? againstPlan(entry, entry.used, application) : [],
+    against: application && entry.used ? againstPlan(entry, entry.used, application, input) : [],
     areasOpen: own?.filter((id) => !application?.areasDone.includes(id)) ?? null,
+    areasHalfDone: application?.secondPasses.map(({ id }) => id) ?? null,
     limits: season.limits.filter(({ doneGPerM2, doneMlPerM2 }) => (doneGPerM2 ?? doneMlPerM2 ?? 0) > 0),
     shelf: season.shelf.find((one) => one.product === product) ?? null,
     next: nextSettingOf(input, entry, season),
@@ -50,14 +55,18 @@ export function meaningOf(input: DidInput, entry: JournalEntry, season: Season):
 }
 
 /** What was used is taken to lie on every square metre alike. */
-function againstPlan(entry: JournalEntry, used: Amount, { areas }: Season['applications'][number]): AgainstPlan[] {
+function againstPlan(entry: JournalEntry, used: Amount, application: Application, { linked }: DidInput): AgainstPlan[] {
+  const { areas } = application;
+  const plannedOn = plannedFor(entry, application, linked.journal, linked.products);
   const covered = areas.filter(({ id }) => entry.areas?.includes(id) ?? true);
   const whole = covered.reduce((sum, { areaM2 }) => sum + areaM2, 0);
-  return covered.map(({ id, areaM2, amountKg, amountL }) => {
+  return covered.map((area) => {
+    const { id, areaM2 } = area;
     const share = (used.value * areaM2) / whole;
     const [usedKg, usedL] = used.by === 'mass' ? [share, null] : [null, 1000 * share];
-    const planned = used.by === 'mass' ? amountKg : amountL;
-    const ratio = planned !== null && planned > 0 ? (usedKg ?? usedL ?? 0) / planned : null;
-    return { area: id, usedKg, usedL, plannedKg: amountKg, plannedL: amountL, ratio };
+    const [plannedKg, plannedM3] = [plannedOn(area, 'mass'), plannedOn(area, 'volume')];
+    const planned = used.by === 'mass' ? plannedKg : plannedM3;
+    const ratio = planned !== null && planned > 0 ? share / planned : null;
+    return { area: id, usedKg, usedL, plannedKg, plannedL: plannedM3 === null ? null : 1000 * plannedM3, ratio };
   });
 }

@@ -1,13 +1,15 @@
 import { netArea } from '../../amounts/area.ts';
 import { adviseSetting, type DialAdvice } from '../../amounts/dial/advise.ts';
-import { dialRecordsOf, withPlanned } from '../../amounts/dial/records.ts';
+import { dialRecordsOf, plannedBy, withPlanned } from '../../amounts/dial/records.ts';
 import { labelMostOf, secondPass } from '../../amounts/dial/second-pass.ts';
 import { adviceInWords } from '../../amounts/dial/words-en.ts';
+import { inWords } from '../../amounts/measured/in-words.ts';
+import { spreaderOf } from '../../amounts/spreader/spreader.ts';
 import type { Display } from '../../base/display.ts';
+import { applicationFor } from '../../model/applied.ts';
 import type { JournalEntry } from '../../model/journal.ts';
 import { isPesticide } from '../../model/product.ts';
 import type { Season } from '../../model/season.ts';
-import type { Spreaders } from '../../model/spreader.ts';
 import type { DidInput } from './input.ts';
 
 /** What the next pass is to be set to. Rates and amounts of one pass. */
@@ -26,20 +28,25 @@ export interface NextSetting {
 const PASSES = 2;
 
 /** The next setting after an entry; null where it says nothing of a dial, or no plan says what a pass is to deliver. */
-export function nextSettingOf({ linked }: DidInput, written: JournalEntry, season: Season): NextSetting | null {
-  const equipment: Spreaders = linked.lawn.equipment ?? {};
-  const dial = (written.spreader === undefined ? equipment.spreader : equipment.spreaders?.[written.spreader])?.dial;
-  const journal = withPlanned([...linked.journal, written], season.applications);
+export function nextSettingOf({ linked, today }: DidInput, written: JournalEntry, season: Season): NextSetting | null {
+  const { equipment } = linked.lawn;
+  const used = spreaderOf(equipment, written.spreader);
+  const dial = used?.spreader?.dial;
+  const journal = withPlanned([...linked.journal, written], {
+    asOf: today,
+    equipment,
+    plannedFor: plannedBy(season.applications),
+  });
   const entry = journal.at(-1);
   const product = linked.products.get(entry?.product ?? '');
   const planned = plannedOf(entry, season);
   if (!dial || !entry || !product || !planned) return null;
   const areas = new Map(Object.entries(linked.lawn.areas).map(([id, area]) => [id, netArea(area)]));
-  const whose = { product: product.id, spreader: entry.spreader ?? null, areas, passes: PASSES };
+  const whose = { product: product.id, spreader: used.id, areas, passes: PASSES };
   const own = dialRecordsOf([entry], whose)[0];
   if (!own) return null;
   const pesticide = isPesticide(product);
-  const labelMost = labelMostOf(product);
+  const labelMost = labelMostOf(product, 'mass');
   const whole = planned.kg / planned.m2;
   const second = entry.pass === 1 ? secondPass({ whole, delivered: own.rate, labelMost, pesticide }) : null;
   const { target, most } = second ?? { target: whole / PASSES, most: labelMost === null ? null : labelMost / PASSES };
@@ -55,7 +62,7 @@ export function nextSettingOf({ linked }: DidInput, written: JournalEntry, seaso
 
 /** What the plan has for the areas of an entry, of its own product and by weight. */
 function plannedOf(entry: JournalEntry | undefined, { applications }: Season) {
-  const application = applications.find(({ id }) => id === entry?.step);
+  const application = entry && applicationFor(entry, applications);
   const covered = (application?.areas ?? []).filter(
     ({ id, product }) => product === entry?.product && (entry?.areas?.includes(id) ?? true),
   );
@@ -74,6 +81,8 @@ export function nextSettingInWords(next: NextSetting, entry: JournalEntry, displ
   const reached = advice.notes.includes('label-reached');
   if (targetGPerM2 === 0 && !reached) return ['The first pass has put down the whole: no second pass.', ...stays];
   const load =
-    pass === 'second' && !reached ? [`It is to put down ${display.mass(loadKg, third ? 'nearest' : 'down')}.`] : [];
+    pass === 'second' && !reached
+      ? [`It is to put down ${inWords({ by: 'mass', value: loadKg }, display, third ? 'nearest' : 'down')}.`]
+      : [];
   return [...adviceInWords(advice, pass === 'second' ? 'Second pass' : 'Next time', display), ...load, ...stays];
 }

@@ -1,4 +1,5 @@
 import { inWords } from '../../amounts/amount.ts';
+import { applicationFor } from '../../model/applied.ts';
 import type { Amount } from '../../model/fields.ts';
 import type { JournalEntry } from '../../model/journal.ts';
 import { limitInWords } from '../../model/limit.ts';
@@ -9,14 +10,12 @@ import { nextSettingInWords } from './next-setting.ts';
 
 /** What an entry means, line by line. */
 export function meaningInWords(input: DidInput, entry: JournalEntry, meaning: Meaning, season: Season): string[] {
-  const application = season.applications.find(({ id }) => id === entry.step);
+  const application = applicationFor(entry, season.applications);
   const display = displayFor(input.linked);
-  const { against, areasOpen, limits, shelf, next } = meaning;
+  const { against, areasOpen, areasHalfDone, limits, shelf, next } = meaning;
   return [
     ...(entry.used ? againstInWords(input, entry.used, against) : []),
-    ...(application && areasOpen
-      ? [areasOpen.length === 0 ? `"${application.name}" is done.` : `Still to do: ${areasOpen.join(', ')}.`]
-      : []),
+    ...(application && areasOpen ? stillToDo(application.name, areasOpen, areasHalfDone ?? []) : []),
     ...limits.map((limit) => {
       const { done, limit: most } = limitInWords(limit, display);
       return `${limit.area}: ${done} of ${most} done (${limit.name}).`;
@@ -24,6 +23,13 @@ export function meaningInWords(input: DidInput, entry: JournalEntry, meaning: Me
     ...(shelf ? [`Left on the shelf: ${inWords(amountOf(shelf), display)} of ${nameOf(input, shelf.product)}.`] : []),
     ...(next ? nextSettingInWords(next, entry, display) : []),
   ];
+}
+
+function stillToDo(name: string, open: readonly string[], halfDone: readonly string[]): string[] {
+  if (open.length === 0) return [`"${name}" is done.`];
+  const whole = open.filter((area) => !halfDone.includes(area));
+  const second = halfDone.length > 0 ? [`the second pass on ${halfDone.join(', ')}`] : [];
+  return [`Still to do: ${[...whole, ...second].join(', ')}.`];
 }
 
 const amountOf = ({ kg, l }: { readonly kg: number | null; readonly l: number | null }): Amount =>

@@ -7,12 +7,13 @@ import type { AreaWalk } from '../../model/walk.ts';
 
 /** The ways over the areas of a report as an SVG. */
 export function drawingOf(report: SpreaderReport, walks: ReadonlyMap<string, AreaWalk>, display: Display): string {
-  const areas = report.areas.flatMap(({ id, areaM2, amount, passes }): DrawnArea[] => {
+  const areas = report.areas.flatMap(({ id, areaM2, amount, left, passes }): DrawnArea[] => {
     const walk = walks.get(id);
     if (!walk) return [];
-    const [first, second] = passes.map((pass) =>
+    const notes = passes.map((pass) =>
       words.note(words.way[pass.direction], pass.amount, display.distance(pass.distanceM), pass.turns),
     );
+    const [first, second] = left === 'second-pass' ? [words.done(words.way.lengthwise), ...notes] : notes;
     const title = `${id}, ${display.area(areaM2)}${amount === null ? '' : `: ${amount}`}`;
     return [{ title, walk, notes: [first ?? '', second ?? ''] }];
   });

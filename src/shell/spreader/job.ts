@@ -1,10 +1,11 @@
 import { netArea } from '../../amounts/area.ts';
 import type { DialRecord } from '../../amounts/dial/advise.ts';
-import { dialRecordsOf, withPlanned } from '../../amounts/dial/records.ts';
+import { dialRecordsOf, plannedBy, withPlanned } from '../../amounts/dial/records.ts';
 import { labelMostOf } from '../../amounts/dial/second-pass.ts';
 import { inWords } from '../../amounts/measured/in-words.ts';
 import { areaReport, type Load, settingsFor } from '../../amounts/spreader/report.ts';
-import { speedOf, swathOf, walkOver } from '../../amounts/spreader/spreader.ts';
+import { type NamedSpreader, speedOf, swathOf, walkOver } from '../../amounts/spreader/spreader.ts';
+import { type Day, parseDay } from '../../base/day.ts';
 import { displayOf } from '../../base/display.ts';
 import { type Problem, problem } from '../../base/problem.ts';
 import type { Journal } from '../../model/journal.ts';
@@ -14,7 +15,6 @@ import type { Application, Season } from '../../model/season.ts';
 import type { SpreaderReport } from '../../model/spreader-report.ts';
 import type { AreaWalk } from '../../model/walk.ts';
 import { unknownStep } from '../which-lawn.ts';
-import type { Chosen } from './choose.ts';
 
 const waits = ({ status }: Application): boolean => status === 'expected' || status === 'open' || status === 'due';
 
@@ -49,7 +49,7 @@ interface JobInput {
   readonly lawn: Lawn;
   readonly journal: Journal;
   readonly products: ReadonlyMap<string, Product>;
-  readonly chosen: Chosen;
+  readonly chosen: NamedSpreader;
   readonly application: Application | null;
   readonly problems: readonly Problem[];
 }
@@ -64,7 +64,8 @@ export function reportOf({ season, lawn, journal, products, chosen, application,
   const display = displayOf(season.display.units, season.display.language);
   const walks = new Map<string, AreaWalk>();
   const large: Problem[] = [];
-  const areas = loadsOf(application, lawn).flatMap((load) => {
+  const loads = loadsOf(application, lawn);
+  const areas = loads.flatMap((load) => {
     const area = lawn.areas[load.id];
     if (!area) return [];
     const walk = walkOver(area, spreader);
@@ -73,7 +74,7 @@ export function reportOf({ season, lawn, journal, products, chosen, application,
     return [areaReport(load, area, walk, spreader)];
   });
   const product = products.get(application?.areas[0]?.product ?? '');
-  const labelMost = product ? labelMostOf(product) : null;
+  const labelMost = product ? labelMostOf(product, 'mass') : null;
   const known = areas.length > 0 && areas.every(({ amountKg }) => amountKg !== null);
   const amountKg = known ? areas.reduce((sum, area) => sum + (area.amountKg ?? 0), 0) : null;
   const report: SpreaderReport = {
@@ -103,8 +104,8 @@ export function reportOf({ season, lawn, journal, products, chosen, application,
       speedMps: speedOf(spreader),
       dial: spreader?.dial ?? null,
     },
-    settings: settingsFor(areas, spreader, product !== undefined && isPesticide(product), season.display.units, {
-      records: product ? recordsOf(product, id, lawn, withPlanned(journal, season.applications)) : [],
+    settings: settingsFor(loads, spreader, product !== undefined && isPesticide(product), season.display.units, {
+      records: product ? recordsOf(product, id, lawn, journal, season) : [],
       most: labelMost === null ? null : labelMost / 2,
       display,
     }),
@@ -121,13 +122,20 @@ export function reportOf({ season, lawn, journal, products, chosen, application,
 const roundingIn = (application: Application | null) =>
   application?.areas.some(({ measured }) => measured?.rounding === 'down') ? 'down' : 'nearest';
 
-/** What the journal has of a product and a spreader. */
-function recordsOf(product: Product, spreader: string | null, lawn: Lawn, journal: Journal): DialRecord[] {
-  const areas = new Map(Object.entries(lawn.areas).map(([id, area]) => [id, netArea(area)]));
-  return dialRecordsOf(journal, { product: product.id, spreader, areas });
+/** What the journal has of a product and a spreader up to the as-of day. */
+function recordsOf(
+  product: Product,
+  spreader: string | null,
+  { areas: known, equipment }: Lawn,
+  journal: Journal,
+  { applications, asOf }: Season,
+): DialRecord[] {
+  const planned = { asOf: parseDay(asOf) as Day, equipment, plannedFor: plannedBy(applications) };
+  const areas = new Map(Object.entries(known).map(([id, area]) => [id, netArea(area)]));
+  return dialRecordsOf(withPlanned(journal, planned), { product: product.id, spreader, areas });
 }
 
-/** What the areas get that are still to do; every area of the lawn, without an amount, where there is no application. */
+/** What the areas get that are still to do, of two passes the second where the first is done; every area of the lawn, without an amount, where there is no application. */
 function loadsOf(application: Application | null, { areas }: Lawn): readonly Load[] {
   if (!application)
     return Object.entries(areas).map(([id, area]) => ({
@@ -136,7 +144,14 @@ function loadsOf(application: Application | null, { areas }: Lawn): readonly Loa
       amountKg: null,
       amount: null,
       passes: [],
+      secondPass: null,
     }));
-  const open = application.areas.filter(({ id }) => !application.areasDone.includes(id));
-  return waits(application) && open.length > 0 ? open : application.areas;
+  const { areasDone, secondPasses } = application;
+  const all = application.areas.map((area): Load => ({ ...area, secondPass: null }));
+  const open = all.flatMap((area): Load[] => {
+    if (areasDone.includes(area.id)) return [];
+    const second = secondPasses.find(({ id }) => id === area.id);
+    return [second ? { ...second, secondPass: { mostGPerM2: second.mostGPerM2 } } : area];
+  });
+  return waits(application) && open.length > 0 ? open : all;
 }

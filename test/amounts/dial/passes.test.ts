@@ -1,9 +1,10 @@
 /** What passes delivered, by the journal, and what is left for the second. */
 import { describe, expect, test } from 'vitest';
-import { dialRecordsOf, withPlanned } from '../../../src/amounts/dial/records.ts';
+import { dialRecordsOf, plannedBy, withPlanned } from '../../../src/amounts/dial/records.ts';
 import { secondPass } from '../../../src/amounts/dial/second-pass.ts';
 import { civil } from '../../../src/base/day.ts';
 import type { Application } from '../../../src/model/season.ts';
+import type { Spreaders } from '../../../src/model/spreader.ts';
 import { readJournal } from '../../../src/read/journal.ts';
 
 const AREAS = new Map([
@@ -50,12 +51,28 @@ describe('a record', () => {
         'id: b, product: urea, setting: 5, pass: 1, used: 8 kg, corrects: a',
       ),
     ).toEqual([0.02]));
-  test('of a step has the product and the areas of the step', () => {
-    const application = { id: 'feed', areas: [{ id: 'front', product: 'urea' }] } as unknown as Application;
-    expect(
-      dialRecordsOf(withPlanned(journal('step: feed, setting: 5, pass: 1, used: 1 kg'), [application]), OWN),
-    ).toEqual([{ date: civil(2027, 4, 2), setting: 5, rate: 0.01 }]);
-  });
+});
+
+describe('what an entry leaves out', () => {
+  const of = (year: number) =>
+    ({
+      id: 'feed',
+      seasonSpan: { start: `${year}-01-01`, end: `${year}-12-31` },
+      areas: [{ id: 'front', product: 'urea' }],
+    }) as unknown as Application;
+  const filled = (line: string, application = of(2027), equipment: Spreaders = {}, asOf = civil(2027, 4, 2)) =>
+    withPlanned(journal(line), { asOf, equipment, plannedFor: plannedBy([application]) });
+  const LINE = 'step: feed, setting: 5, pass: 1, used: 1 kg';
+  test('is the product and the areas of its step', () =>
+    expect(filled(LINE)).toMatchObject([{ product: 'urea', areas: ['front'] }]));
+  test('is not what another season has for the step', () =>
+    expect(filled(LINE, of(2028))[0]).not.toHaveProperty('product'));
+  test('is the spreader where the lawn has but one', () =>
+    expect(filled(LINE, of(2027), { spreaders: { main: {} } })[0]?.spreader).toBe('main'));
+  test('is not known where the lawn has two spreaders', () =>
+    expect(filled(LINE, of(2027), { spreaders: { main: {}, drop: {} } })[0]).not.toHaveProperty('spreader'));
+  test('is not filled in after the as-of day: the entry is left out', () =>
+    expect(filled(LINE, of(2027), {}, civil(2027, 4, 1))).toEqual([]));
 });
 
 describe('the second pass', () => {
