@@ -99,9 +99,7 @@ describe('no advice on the setting is told with its reason', () => {
     'products:\n  - { id: feed-15, form: granular, analysis: 15-0-15 }\n',
   ).replace('products:', 'shelf: { counted: 2027-02-01, urea: 10 lb }\nproducts:');
   test('another product than the plan has', async () =>
-    expect(await told('feed --product feed-15 --pass 1 --setting 5 --used "2 lb"', { lawn: other })).toEqual([
-      'did-no-advice',
-    ]));
+    expect(await told('feed --product feed-15 --setting 5 --used "2 lb"', { lawn: other })).toEqual(['did-no-advice']));
   test('an entry that does not say how much', async () =>
     expect(await told('feed --pass 1 --setting 5')).toEqual(['did-no-advice']));
   test('work outside the program', async () =>

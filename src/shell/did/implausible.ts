@@ -1,6 +1,7 @@
 import { inWords } from '../../amounts/amount.ts';
 import { netArea } from '../../amounts/area.ts';
 import { inMeasure } from '../../amounts/in-measure.ts';
+import { spreaderOf } from '../../amounts/spreader/spreader.ts';
 import { type Problem, problem } from '../../base/problem.ts';
 import type { Amount } from '../../model/fields.ts';
 import type { JournalEntry } from '../../model/journal.ts';
@@ -9,8 +10,6 @@ import type { Nutrient } from '../../model/nutrient.ts';
 import { isPesticide, type Product } from '../../model/product.ts';
 import { byTestOf } from '../../model/program.ts';
 import type { Season } from '../../model/season.ts';
-
-import { dialOf } from './dial-of.ts';
 import { type DidInput, displayFor } from './input.ts';
 import type { Meaning } from './meaning.ts';
 import { stepsByIdOf } from './step-of.ts';
@@ -32,7 +31,7 @@ export function implausible(input: DidInput, entry: JournalEntry, means: Meaning
 
 /** A setting off the dial, or between its marks. */
 function settingProblems({ linked }: DidInput, entry: JournalEntry): Problem[] {
-  const dial = dialOf(linked.lawn, entry);
+  const dial = spreaderOf(linked.lawn.equipment, entry.spreader)?.spreader?.dial;
   const { setting } = entry;
   if (!dial || setting === undefined) return [];
   const marks = dial.step > 0 ? (setting - dial.from) / dial.step : 0;

@@ -1,7 +1,7 @@
+import { spreaderOf } from '../../amounts/spreader/spreader.ts';
 import { type Problem, problem } from '../../base/problem.ts';
 import type { JournalEntry } from '../../model/journal.ts';
 import type { Season } from '../../model/season.ts';
-import { dialOf } from './dial-of.ts';
 import type { DidInput } from './input.ts';
 import type { Meaning } from './meaning.ts';
 
@@ -16,7 +16,7 @@ export function noAdvice(
   const application = applications.find(({ id }) => id === entry.step);
   const covered = (application?.areas ?? []).filter(({ id }) => areas.includes(id));
   const planned = covered.find((area) => area.product !== null)?.product ?? null;
-  const why = !dialOf(linked.lawn, entry)
+  const why = !spreaderOf(linked.lawn.equipment, entry.spreader)?.spreader?.dial
     ? 'dial'
     : planned === null
       ? 'step'
