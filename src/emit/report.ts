@@ -69,6 +69,7 @@ function row(
   display: Display,
 ): string[] {
   const gone = status === 'skipped' || status === 'dropped';
+  const undone = gone || status === 'missed';
   const next = season === plan.season.year ? '' : ` ${season}`;
   const amount = total ?? areas.find((area) => area.amount !== null)?.amount ?? '';
   return [
@@ -79,7 +80,7 @@ function row(
       ? ''
       : `${shortText(window.opens.p50, display)} – ${shortText(window.closes.p50, display)}`,
     gone ? '' : shortText(window.opens.usual, display),
-    gone ? '' : amount,
+    undone ? '' : amount,
   ];
 }
 

@@ -70,6 +70,11 @@ describe('soilclock sprayer', () => {
     const { steps } = await sprayer({ sprayer: FOUR, journal });
     expect(steps[0]?.tanks.map(({ areas }) => areas)).toEqual([['back']]);
   });
+  test('has no tanks for a step that is done', async () => {
+    const journal = '- { date: 2027-02-01, step: spray }\n';
+    const { problems } = await sprayer({ sprayer: FOUR, journal }, 'spray');
+    expect(problems.map(({ code }) => code)).toEqual(['step-over']);
+  });
   test('says the same of a lawn that is written in metric units', async () => {
     const us = await sprayer({ sprayer: FOUR });
     const m2 = 1000 * 0.3048 ** 2;

@@ -55,6 +55,11 @@ describe('a step', () => {
     const cwd = folder(undefined, { 'lawn.journal.yaml': '- { date: 2027-04-01, step: feed, areas: [front] }\n' });
     expect((await report(cwd, 'feed')).areas.map(({ id }) => id)).toEqual(['back', 'island']);
   });
+  test('that is done has no loads any more', async () => {
+    const cwd = folder(undefined, { 'lawn.journal.yaml': '- { date: 2027-04-01, step: feed }\n' });
+    const { code, stderr } = await spreader(cwd, 'feed');
+    expect([code, codes(stderr)]).toEqual([1, ['step-over']]);
+  });
   test('without a label has ways and no amount', async () => {
     const { amountKg, areas, settings } = await report(folder(), 'grubs');
     expect([amountKg, settings[0]?.course.deliversKg]).toEqual([null, null]);
