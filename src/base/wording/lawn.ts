@@ -184,8 +184,8 @@ export const lawn = {
       `How much ${list(a.actives)} a rate of "${a.product}" brings cannot be worked out without its "density" or a content such as 4 lb/gal; it counts in no limit of other products.`,
   ),
   'label-rate': error(
-    (a: Step & { product: string }) =>
-      `Step "${a.step}": the label entry of "${a.product}" has a rate above its own "per-application". Compare it with the label in hand.`,
+    (a: { product: string }) =>
+      `The label entry of "${a.product}" has a rate above its own "per-application". Compare both with the label in hand.`,
   ),
   'label-grass': error(
     (a: Step & { product: string; grass: string; grasses: readonly string[] }) =>
