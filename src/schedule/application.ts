@@ -17,7 +17,7 @@ import { reasons, type Writing } from './reasons.ts';
 import { isKnown } from './rules/shares.ts';
 import { substancesOf } from './rules/substances.ts';
 import type { TestedArea, TestedStep } from './soil-test/tested.ts';
-import { sprayingInWords, tanksOf } from './tanks.ts';
+import { sprayingInWords, sprays, tanksOf } from './tanks.ts';
 import { spreadOf } from './windows.ts';
 import type { DosedStep } from './within-caps.ts';
 import { usualCautions } from './words/cautions-en.ts';
@@ -52,7 +52,9 @@ export function applicationOf(placed: TestedStep, writing: Writing): Application
     notJudged: open ? notJudged(step, day, writing) : [],
     how: open ? howTo(placed, toDo, secondPasses, tanks, writing) : afterwards(placed, writing),
     cautions:
-      open || status === 'done' ? [...(step.cautions ?? []), ...usualCautions(substancesOf(step, placed.dose))] : [],
+      open || status === 'done'
+        ? [...(step.cautions ?? []), ...usualCautions(substancesOf(step, placed.dose), sprays(placed))]
+        : [],
     sources: sourcesOf(placed, writing),
     areas,
     areasDone: progress.areasDone,

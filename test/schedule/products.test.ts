@@ -131,3 +131,14 @@ test('why: the rule, the value today, the usual, the expected day with its sprea
   expect(why[2]).toMatch(/^Expected to open about .* \(8 in 10: .* to .*\), .*usual/);
   expect(why.at(-1)).toMatch(/town law/);
 });
+
+describe('the usual cautions fit the form of the product', () => {
+  const cautions = async (products: string) =>
+    application(await season(feed('a', '05-01', '05-20'), products), 'a').cautions.join(' ');
+  const dry = '  - { id: x, form: granular, analysis: 20-0-0 }\n';
+  const liquid = '  - { id: x, form: liquid, analysis: 20-0-0, density: 1.2 kg/L }\n';
+  test('granules are swept off paving', async () => expect(await cautions(dry)).toMatch(/granules/));
+  test('and do not burn as a mix', async () => expect(await cautions(dry)).not.toMatch(/mix/));
+  test('a liquid feed burns as a mix', async () => expect(await cautions(liquid)).toMatch(/mix burns/));
+  test('and has no granules', async () => expect(await cautions(liquid)).not.toMatch(/granules/));
+});
