@@ -56,7 +56,8 @@ export const lawn = {
     (a: Found) => `A polygon needs at least three corners that are not on one line; found ${a.found}.`,
   ),
   'area-empty': error(
-    (a: Found) => `The area is ${a.found}: nothing is left of it. Check the shape and what is taken off.`,
+    (a: { over: string | null }) =>
+      `Nothing is left of the area${a.over === null ? '' : `: what is taken off is ${a.over} larger`}. Check the shape and what is taken off.`,
   ),
   'area-triangle': error(
     (a: Found) => `Sides ${a.found} do not close to a triangle: one is as long as the other two together.`,
