@@ -225,6 +225,13 @@ describe('answered by flags', () => {
     ]);
   });
 
+  const warned = async (zip: string) => {
+    const argv = ['--zip', zip, '--grass', 'tall-fescue', '--area', 'front: 4200 sqft'];
+    return (await soilclock(folderWith(), ['new', ...argv, '--yes'])).stderr.includes('[new-other-climate]');
+  };
+  test('a program for another climate is said to be one', async () => expect(await warned('53202')).toBe(true));
+  test('and one for the climate of the place is not', async () => expect(await warned('27601')).toBe(false));
+
   const problems = async (argv: readonly string[]) => {
     const cwd = folderWith();
     const { code, stdout } = await soilclock(cwd, ['new', ...argv, '--json']);
