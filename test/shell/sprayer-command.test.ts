@@ -158,6 +158,12 @@ describe('soilclock sprayer', () => {
     const { problems } = await sprayer({ sprayer: one });
     expect(problems.map(({ code }) => code)).toContain('sprayer-caught-in');
   });
+  test('a step of next year bears its year', async () => {
+    const cwd = folder({ sprayer: FOUR });
+    const told = (asOf: string) => soilclock(cwd, ['sprayer', 'lawn.yaml', 'spray', '--as-of', asOf]);
+    expect((await told('2027-02-01')).stdout).not.toMatch(/May \d+, 2027/);
+    expect((await told('2026-12-28')).stdout).toMatch(/May \d+, 2027/);
+  });
   test('a step in words carries its tanks, the order of mixing and the cautions', async () => {
     const cwd = folder({ sprayer: FOUR });
     const { stdout } = await soilclock(cwd, ['sprayer', 'lawn.yaml', 'spray', '--as-of', '2027-02-01']);
