@@ -4,13 +4,7 @@ import { cleaned } from '../base/text.ts';
 import { limitInWords } from '../model/limit.ts';
 import type { Application, Season } from '../model/season.ts';
 import { dayText } from './day-text.ts';
-import { type Column, table, wrapped } from './table.ts';
-
-/** Lines of a text behind an indent of its own and the block's; lines after the first are set in further. */
-function indented(text: string, width: number, indent: string): string[] {
-  const own = indent + (/^\s*/.exec(text)?.[0] ?? '');
-  return wrapped(text.trim(), width - own.length, '  ').map((line) => own + line);
-}
+import { type Column, folded, table } from './table.ts';
 
 const section = (title: string, lines: readonly string[]): string[] =>
   lines.length === 0 ? [] : ['', title, ...lines];
@@ -27,7 +21,7 @@ const COLUMNS: readonly Column[] = [
 /** The whole plan as text: what now, what moved, the season as a table, what to buy, limits. */
 export function planReport(season: Season, width: number): string {
   const display = displayOf(season.display.units, season.display.language);
-  const wrap = (lines: readonly string[]) => lines.flatMap((line) => indented(line, width, '  '));
+  const wrap = (lines: readonly string[]) => lines.flatMap((line) => folded(`  ${line}`, width));
   const { observedThrough, traces } = season.weather;
   const { forecastThrough } = season.weather;
   const forecast =
@@ -37,8 +31,8 @@ export function planReport(season: Season, width: number): string {
       ? `No weather was seen: ${traces} made-up years after the nearest known climate`
       : `Weather seen through ${dayText(observedThrough, season.asOf, display)}${forecast}, then ${traces} ${season.weather.generated ? 'made-up' : 'past'} years`;
   const lines = [
-    ...indented(`${season.lawnName}: ${season.programName}`, width, ''),
-    ...indented(`As of ${dayText(season.asOf, season.asOf, display)}. ${behind}.`, width, ''),
+    ...folded(`${season.lawnName}: ${season.programName}`, width),
+    ...folded(`As of ${dayText(season.asOf, season.asOf, display)}. ${behind}.`, width),
     ...section('What now', wrap(season.now)),
     ...section('What has moved', wrap(season.moved)),
     ...section(
@@ -132,7 +126,7 @@ function limitLines({ limits }: Season, display: Display): string[] {
 /** One application's whole why, as text. */
 export function stepReport(application: Application, season: Season, width: number): string {
   const display = displayOf(season.display.units, season.display.language);
-  const wrap = (lines: readonly string[]) => lines.flatMap((line) => indented(line, width, '  '));
+  const wrap = (lines: readonly string[]) => lines.flatMap((line) => folded(`  ${line}`, width));
   const { name, status, date, inWindow, window, notJudged } = application;
   const spread = (label: string, { p10, p50, p90, usual }: Application['window']['opens']) => [
     label,
@@ -145,8 +139,8 @@ export function stepReport(application: Application, season: Season, width: numb
       ? status
       : `${status}, ${dayText(date, season.asOf, display)}${inWindow === null ? '' : `, inside the window in ${Math.round(inWindow * 100)} % of the runs`}`;
   const lines = [
-    ...indented(`${name} (${application.id})`, width, ''),
-    ...indented(chosen, width, ''),
+    ...folded(`${name} (${application.id})`, width),
+    ...folded(chosen, width),
     ...(gone
       ? []
       : section(
