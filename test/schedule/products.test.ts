@@ -52,8 +52,16 @@ describe('a pesticide', () => {
     // 4 lb/1000 sqft × 0.4 % × 43.56 = 0.697 lb/acre.
     const planned = await season(barrier, `  - ${GRANULE}, label: { rate: 4 lb/1000 sqft, interval: 60 d } }\n`);
     const how = application(planned, 'a').how.join(' ');
-    expect(how).toContain('0.697 lb/acre of prodiamine; the program compares 0.75 lb/acre');
+    expect(how).toContain('0.697 lb/acre of prodiamine, beside 0.75 lb/acre');
     expect(how).toContain('does not say per-application, per-year:');
+  });
+  // 8 lb/1000 sqft × 0.4 % × 43.56 = 1.39 lb/acre, 1.9 times 0.75; 6 lb are 1.05, 1.4 times.
+  test.each([
+    ['8', true],
+    ['6', false],
+  ])('%s lb/1000 sqft being far above the published rate is %s', async (rate, is) => {
+    const planned = await season(barrier, `  - ${GRANULE}, label: { rate: ${rate} lb/1000 sqft } }\n`);
+    expect(codes(planned).includes('active-far-above')).toBe(is);
   });
   test('a grass that the label does not name is an error', async () => {
     const other = 'label: { rate: 4 lb/1000 sqft, grasses: [bermudagrass] }';

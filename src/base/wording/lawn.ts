@@ -188,6 +188,10 @@ export const lawn = {
     (a: { product: string }) =>
       `The label entry of "${a.product}" has a rate above its own "per-application". Compare both with the label in hand.`,
   ),
+  'active-far-above': warning(
+    (a: Step & { product: string; active: string; rate: string; times: string; compare: string }) =>
+      `Step "${a.step}": by its label entry "${a.product}" brings ${a.rate} of ${a.active}, ${a.times} times the published ${a.compare} that the program compares it with. Compare rate and content with the label in hand; a figure may be mistyped.`,
+  ),
   'label-grass': error(
     (a: Step & { product: string; grass: string; grasses: readonly string[] }) =>
       `Step "${a.step}": the label entry of "${a.product}" names ${list(a.grasses)}; this lawn is ${a.grass}.`,
