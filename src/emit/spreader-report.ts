@@ -124,7 +124,7 @@ function howTo({ areas, spreader, product }: SpreaderReport, display: Display): 
   };
   const overlap = (area: AreaReport) => Math.max(0, ...area.passes.map((pass) => pass.overlap));
   return [
-    words.edge(display.distance(spreader.swathM / 2)),
+    (spreader.kind === 'drop' ? words.edgeOfDrop : words.edge)(display.distance(spreader.swathM / 2)),
     words.lines(display.distance(spreader.swathM)),
     ...(areas.some(({ left }) => left === 'both-passes') ? [words.halves] : []),
     ...listed(({ id, left }) => (left === 'second-pass' ? id : null), words.firstDown),

@@ -273,6 +273,7 @@ describe('the drawing', () => {
     const { areas } = await report(folder(), 'feed');
     const lines = areas.flatMap(({ passes }) => passes).reduce((sum, pass) => sum + pass.lines, 0);
     expect(svg.match(/marker-end/g)).toHaveLength(lines);
+    expect(svg.match(/text-anchor="middle">\d+</g)).toHaveLength(lines);
   });
   test('takes a name for what it is, not for markup', async () => {
     const svg = await drawn(`${EQUIPMENT}${AREAS}name: 'A <script>alert("&")</script> lawn'\n`);
