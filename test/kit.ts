@@ -50,6 +50,7 @@ export async function soilclock(
   argv: readonly string[],
   now = Date.UTC(2027, 3, 2, 12),
   answers: readonly string[] | null = null,
+  columns = 100,
 ) {
   const [out, err]: [string[], string[]] = [[], []];
   const code = await main(argv, {
@@ -57,7 +58,7 @@ export async function soilclock(
     stderr: (text) => void err.push(text),
     cwd,
     now: () => now,
-    columns: 100,
+    columns,
     ...(answers && { openTerminal: () => typing(answers, (prompt) => void err.push(prompt)) }),
   });
   return { code, stdout: out.join(''), stderr: err.join('') };

@@ -36,7 +36,7 @@ export function areaProblems(area: Area, place: PlaceIn): Problem[] {
   const setback = setbackProblems(area, place);
   if (setback.length > 0) return setback;
   const size = netArea(area);
-  if (size <= 0) return [problem('area-empty', { found: `${size.toFixed(1)} m²` }, place([]))];
+  if (size <= 0) return [problem('area-empty', { over: size < 0 ? `${(-size).toFixed(1)} m²` : null }, place([]))];
   return partProblems(area, place);
 }
 
@@ -53,7 +53,7 @@ function setbackProblems(area: Area, place: PlaceIn): Problem[] {
   if (unknown.length > 0)
     return unknown.map(({ key, ...args }) => problem('area-setback-edge', args, place(['setback', key])));
   const { length } = piecesOf(area);
-  if (length === 0) return [problem('area-empty', { found: '0 m²' }, place([]))];
+  if (length === 0) return [problem('area-empty', { over: null }, place([]))];
   return length > 1 ? [problem('area-setback-splits', { found: `${length} pieces` }, place(['setback']))] : [];
 }
 

@@ -1,6 +1,6 @@
 import type { Point } from '../base/geometry.ts';
 import { edgesOf } from '../base/rings.ts';
-import type { AreaSketch, MeasuredLine, Numbered } from '../model/area-sketch.ts';
+import type { AreaSketch, MeasuredLine, Numbered, PlacedPart } from '../model/area-sketch.ts';
 import type { AreaShape, Shape } from '../model/shape.ts';
 import { netArea, shapeArea } from './area.ts';
 import { areaError } from './area-error.ts';
@@ -25,12 +25,26 @@ export function sketchOf(id: string, area: AreaShape): AreaSketch {
     lines: ring ? linesOf(shape, ring) : [],
     sides: ring ? sidesOf(ring) : [],
     holes: (whole?.holes ?? []).map((hole, i) => ({ number: i + 1, at: middleOf(hole) })),
+    parts: partsOf(area, bare),
     setback: setback ? { width: setback.width, size: setbackArea(area) } : null,
     unplaced: { count: unplaced.length, size: unplaced.reduce((sum, part) => sum + shapeArea(part.shape), 0) },
     north: shape.kind === 'geographic',
     guessed: shape.kind === 'triangle' || shape.kind === 'trapezoid',
   };
 }
+
+/** The parts that have a place, their holes counted on from those of the area's own shape. */
+function partsOf({ shape, less }: AreaShape, bare: number): PlacedPart[] {
+  const drawn = less.filter((part) => wholeOutline({ shape, less: [part] })?.holes[bare] !== undefined);
+  return drawn.flatMap(({ shape: { kind, ...measures }, at }, i) => {
+    const lengths = 'radius' in measures ? [measures.radius] : 'axes' in measures ? measures.axes : sidesIn(measures);
+    return at ? [{ number: bare + i + 1, kind, lengths, at }] : [];
+  });
+}
+
+/** The sides of a part that they tell whole. */
+const sidesIn = (measures: object): readonly number[] =>
+  'sides' in measures && !('height' in measures) ? (measures.sides as readonly number[]) : [];
 
 /** The middle of a ring's extent. */
 function middleOf(ring: readonly Point[]): Point {

@@ -31,6 +31,11 @@ export const areaWords = {
       : [
           `Hatched: a strip of ${display.distance(sketch.setback.width)} stays untreated, ${display.area(sketch.setback.size)}.`,
         ]),
+    ...sketch.parts.map(({ number, kind, lengths, at }) => {
+      const measures = lengths.map(display.distance).join(' x ');
+      const radius = kind === 'circle' ? ' radius' : '';
+      return `Hole ${number}: ${KINDS[kind] ?? kind}${measures === '' ? '' : `${radius} ${measures}`}, at ${at.map(display.distance).join(', ')}.`;
+    }),
     ...(sketch.unplaced.count === 0
       ? []
       : [`Not drawn, since nobody measured where: ${display.area(sketch.unplaced.size)} that is taken off.`]),

@@ -14,7 +14,8 @@ export const passWords = {
     pans: 'by its pan test',
     usual: 'usual for its kind: measure yours',
   } satisfies Record<SwathBasis, string>,
-  legend: 'Dot: start. Broken line: round the edge first. Arrows: the lines after it. Shaded: what the way covers.',
+  legend:
+    'Dot: start. Broken line: the edge first. Arrows: lines by their numbers, dotted to the next. Shaded: covered.',
   note: (way: string, load: string | null, distance: string, turns: number) =>
     `${way}: ${load === null ? '' : `${load}, `}${distance}, ${turns} ${turns === 1 ? 'turn' : 'turns'}`,
   noStep: 'No step of this plan is waiting for a spreader; the ways over the areas alone.',
@@ -26,6 +27,8 @@ export const passWords = {
   course: (length: string, area: string) => `To try a setting: a pass of ${length} covers ${area}.`,
   edge: (half: string) =>
     `Round the edge first, the wheels ${half} (half a pass) inside it: the dot is where to begin, the broken line the way.`,
+  edgeOfDrop: (half: string) =>
+    `Round the edge first, one wheel along it, so that the middle of the spreader is ${half} (half a pass) inside: the dot is where to begin, the broken line the way of the middle.`,
   lines: (swath: string) =>
     `Then the lines, ${swath} apart or less: the edge of the pattern falls on the wheel tracks beside it.`,
   bothPasses: 'each of the two passes puts down half',

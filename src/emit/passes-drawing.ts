@@ -54,6 +54,9 @@ function panel(walk: AreaWalk, half: HalfWalk, frame: Frame, clip: string): stri
   const lines = half.pieces.map(([from, to]) => `M${frame.at(from)} L${frame.at(to)}`);
   const band = [...rings, ...lines].join(' ');
   const [x, y] = frame.at(half.start).split(',');
+  const turns = half.pieces
+    .slice(1)
+    .map(([next], i) => `M${frame.at((half.pieces[i] as HalfWalk['pieces'][number])[1])} L${frame.at(next)}`);
   const arrows = lines.map((line) => `<path d="${line}" marker-end="url(#on)"/>`);
   return [
     `<clipPath id="${clip}"><path d="${area}" clip-rule="evenodd"/></clipPath>`,
@@ -63,9 +66,23 @@ function panel(walk: AreaWalk, half: HalfWalk, frame: Frame, clip: string): stri
     `<g fill="none" stroke="${COLOURS.way}" stroke-width="1.5">`,
     ...rings.map((ring) => `<path d="${ring}" stroke-dasharray="6 3"/>`),
     ...arrows,
+    ...turns.map((turn) => `<path d="${turn}" stroke-width="1" stroke-dasharray="1 3"/>`),
     '</g>',
+    ...(half.pieces.length > MOST_NUMBERS ? [] : half.pieces.map((piece, i) => numberOf(piece, i + 1, frame))),
     `<circle cx="${x}" cy="${y}" r="5" fill="${COLOURS.way}"/>`,
   ];
+}
+
+/** More lines than these would cover each other's numbers. */
+const MOST_NUMBERS = 40;
+
+/** How far along its line a number stands, clear of the arrows of its neighbours at both ends. */
+const ALONG = 0.3;
+
+/** The number of a line, in the order in which they are walked. */
+function numberOf([[ax, ay], [bx, by]]: HalfWalk['pieces'][number], number: number, { at }: Frame): string {
+  const [x = '', y = ''] = at([ax + ALONG * (bx - ax), ay + ALONG * (by - ay)]).split(',');
+  return `<circle cx="${x}" cy="${y}" r="8" fill="#ffffff" stroke="${COLOURS.way}"/><text x="${x}" y="${round(Number(y) + 4)}" font-size="11" text-anchor="middle">${number}</text>`;
 }
 
 /** A line that is a round length on the ground. */

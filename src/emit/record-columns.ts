@@ -46,7 +46,7 @@ export function columnsOf(units: 'us' | 'metric') {
   const applications: readonly Column[] = [
     when(10),
     where(13),
-    { title: words.columns.what, percent: 20, lines: productLines },
+    { title: words.columns.what, percent: 20, lines: (entry) => productLines(entry, units) },
     { title: words.columns.amount, percent: 13, lines: amounts },
     { title: words.columns.how, percent: 11, lines: (entry) => equipmentLines(entry, figure(entry, 'output')) },
     { title: words.columns.weather, percent: 10, lines: weather },
@@ -62,10 +62,10 @@ export function columnsOf(units: 'us' | 'metric') {
   return { applications, otherWork };
 }
 
-function productLines(entry: RecordEntry): (string | null)[] {
+function productLines(entry: RecordEntry, units: 'us' | 'metric'): (string | null)[] {
   const { product, productName, productFrom, registration, actives, pesticide, stepName, step, work } = entry;
   const known = productName ?? (product === null ? null : `${product} (${words.unknownProduct})`);
-  const actually = actives.map(activeInWords).join(', ');
+  const actually = actives.map((one) => activeInWords(one, units)).join(', ');
   return [
     known ?? stepName ?? step ?? work,
     productFrom === 'plan' ? words.byPlan : null,

@@ -75,7 +75,7 @@ function columnsOf({ lawn, lawnName, customer, address, units }: ApplicatorRecor
     column('product_from', ({ productFrom }) => productFrom),
     column('product_name', ({ productName }) => productName),
     column('registration', ({ registration }) => registration),
-    column('actives', ({ actives }) => actives.map(activeInWords).join('; ')),
+    column('actives', ({ actives }) => actives.map((one) => activeInWords(one, units)).join('; ')),
     column('pesticide', ({ pesticide }) => (pesticide === null ? null : pesticide ? 'yes' : 'no')),
     column('target', ({ target }) => target),
     ...(['loadedMass', 'loadedVolume', 'usedMass', 'usedVolume', 'leftMass', 'leftVolume'] as const).flatMap(figure),

@@ -32,9 +32,9 @@ ${unreadLines.length > 0 ? html`<p class="mark">${words.unread(unreadLines)}</p>
 ${section(words.applications, applications, entriesOf(entries, true), record)}
 ${entries.some(({ application }) => !application) ? section(words.otherWork, otherWork, entriesOf(entries, false), record) : null}
 <footer>
+<div class="sign"><span>${words.signature}</span><span>${words.date}</span></div>
 ${words.deference.map((line) => html`<p>${line}</p>`)}
 <p>${words.asOfFiles(asOf)}</p>
-<div class="sign"><span>${words.signature}</span><span>${words.date}</span></div>
 </footer>
 </body>
 </html>

@@ -25,9 +25,9 @@ tr { break-inside: avoid; }
 .mark { color: var(--mark); }
 .more p { margin: 0; white-space: pre-line; }
 .more b { font-weight: 600; }
-footer { margin-top: 1.5rem; break-inside: avoid; }
+footer { margin-top: 1.5rem; break-before: avoid; }
 footer p { margin: 0 0 0.4rem; max-width: 75em; }
-.sign { display: flex; gap: 2rem; margin-top: 2rem; }
+.sign { display: flex; gap: 2rem; margin: 2rem 0 1rem; break-inside: avoid; break-before: avoid; }
 .sign span { flex: 1; border-top: 1px solid var(--ink); padding-top: 0.2rem; }
 .sign span + span { flex: 0 0 12rem; }
 @media print {

@@ -101,6 +101,14 @@ export function shownFigure(entry: RecordEntry, name: MeasureName, units: Units)
   return value === null ? null : `${significant(value, 4)} ${unitFor(name, units).shown}`;
 }
 
-/** An active with its content as the label has it: "prodiamine 0.38 %", "prodiamine 479 g/L". */
-export const activeInWords = ({ name, share, gPerL }: RecordEntry['actives'][number]): string =>
-  share === null ? `${name} ${significant(gPerL ?? 0, 3)} g/L` : `${name} ${Number((100 * share).toPrecision(6))} %`;
+/** Grams in a litre of 1 lb/gal, in which U.S. labels of liquids state their contents. */
+const LB_PER_GAL = factorOf('lb') / factorOf('gal');
+
+/** An active with its content as labels have it: "prodiamine 0.38 %", "prodiamine 4 lb/gal", "prodiamine 479 g/L". */
+export function activeInWords({ name, share, gPerL }: RecordEntry['actives'][number], units: Units): string {
+  if (share !== null) return `${name} ${Number((100 * share).toPrecision(6))} %`;
+  const content = gPerL ?? 0;
+  return units === 'us'
+    ? `${name} ${significant(content / LB_PER_GAL, 3)} lb/gal`
+    : `${name} ${significant(content, 3)} g/L`;
+}

@@ -3,13 +3,8 @@ import { type Display, displayOf } from '../base/display.ts';
 import { cleaned } from '../base/text.ts';
 import { limitInWords } from '../model/limit.ts';
 import type { Application, Season } from '../model/season.ts';
-import { type Column, table, wrapped } from './table.ts';
-
-/** Lines of a text behind an indent of its own and the block's; lines after the first are set in further. */
-function indented(text: string, width: number, indent: string): string[] {
-  const own = indent + (/^\s*/.exec(text)?.[0] ?? '');
-  return wrapped(text.trim(), width - own.length, '  ').map((line) => own + line);
-}
+import { dayText } from './day-text.ts';
+import { type Column, folded, table } from './table.ts';
 
 const section = (title: string, lines: readonly string[]): string[] =>
   lines.length === 0 ? [] : ['', title, ...lines];
@@ -26,17 +21,18 @@ const COLUMNS: readonly Column[] = [
 /** The whole plan as text: what now, what moved, the season as a table, what to buy, limits. */
 export function planReport(season: Season, width: number): string {
   const display = displayOf(season.display.units, season.display.language);
-  const wrap = (lines: readonly string[]) => lines.flatMap((line) => indented(line, width, '  '));
+  const wrap = (lines: readonly string[]) => lines.flatMap((line) => folded(`  ${line}`, width));
   const { observedThrough, traces } = season.weather;
   const { forecastThrough } = season.weather;
-  const forecast = forecastThrough === null ? '' : `, forecast through ${dayText(forecastThrough, display)}`;
+  const forecast =
+    forecastThrough === null ? '' : `, forecast through ${dayText(forecastThrough, season.asOf, display)}`;
   const behind =
     observedThrough === null
       ? `No weather was seen: ${traces} made-up years after the nearest known climate`
-      : `Weather seen through ${dayText(observedThrough, display)}${forecast}, then ${traces} ${season.weather.generated ? 'made-up' : 'past'} years`;
+      : `Weather seen through ${dayText(observedThrough, season.asOf, display)}${forecast}, then ${traces} ${season.weather.generated ? 'made-up' : 'past'} years`;
   const lines = [
-    ...indented(`${season.lawnName}: ${season.programName}`, width, ''),
-    ...indented(`As of ${dayText(season.asOf, display)}. ${behind}.`, width, ''),
+    ...folded(`${season.lawnName}: ${season.programName}`, width),
+    ...folded(`As of ${dayText(season.asOf, season.asOf, display)}. ${behind}.`, width),
     ...section('What now', wrap(season.now)),
     ...section('What has moved', wrap(season.moved)),
     ...section(
@@ -53,11 +49,6 @@ export function planReport(season: Season, width: number): string {
   return cleaned(`${lines.join('\n')}\n`);
 }
 
-const dayText = (day: string | null, display: Display): string => {
-  const parsed = day === null ? null : parseDay(day);
-  return parsed === null ? '' : display.day(parsed);
-};
-
 const shortText = (day: string | null, display: Display): string => {
   const parsed = day === null ? null : parseDay(day);
   return parsed === null ? '?' : display.shortDay(parsed);
@@ -69,17 +60,18 @@ function row(
   display: Display,
 ): string[] {
   const gone = status === 'skipped' || status === 'dropped';
+  const undone = gone || status === 'missed';
   const next = season === plan.season.year ? '' : ` ${season}`;
   const amount = total ?? areas.find((area) => area.amount !== null)?.amount ?? '';
   return [
-    date === null ? '–' : dayText(date, display),
+    date === null ? '–' : dayText(date, date, display),
     status,
     `${name}${next}`,
     gone || window.opens.p50 === null
       ? ''
       : `${shortText(window.opens.p50, display)} – ${shortText(window.closes.p50, display)}`,
     gone ? '' : shortText(window.opens.usual, display),
-    gone ? '' : amount,
+    undone ? '' : amount,
   ];
 }
 
@@ -97,12 +89,12 @@ function purchaseLine(purchase: Season['shopping'][number], season: Season, disp
   if (packages.length === 0)
     return buyBy === null
       ? `${need}; enough${rest}`
-      : `${need}; buy by ${dayText(buyBy, display)} (its products entry names no package)`;
+      : `${need}; buy by ${dayText(buyBy, season.asOf, display)} (its products entry names no package)`;
   const bags = packages.map(({ size, count }) => `${count} × ${size}`).join(' + ');
   const { language, currency } = season.display;
   const price =
     cost === null ? '' : `, ${new Intl.NumberFormat(language, { style: 'currency', currency }).format(cost)}`;
-  return `${need}; buy ${bags} by ${dayText(buyBy, display)}${price}${rest}`;
+  return `${need}; buy ${bags} by ${dayText(buyBy, season.asOf, display)}${price}${rest}`;
 }
 
 /** What is limited, as people say it; actives and products go by their own names. */
@@ -134,7 +126,7 @@ function limitLines({ limits }: Season, display: Display): string[] {
 /** One application's whole why, as text. */
 export function stepReport(application: Application, season: Season, width: number): string {
   const display = displayOf(season.display.units, season.display.language);
-  const wrap = (lines: readonly string[]) => lines.flatMap((line) => indented(line, width, '  '));
+  const wrap = (lines: readonly string[]) => lines.flatMap((line) => folded(`  ${line}`, width));
   const { name, status, date, inWindow, window, notJudged } = application;
   const spread = (label: string, { p10, p50, p90, usual }: Application['window']['opens']) => [
     label,
@@ -145,10 +137,10 @@ export function stepReport(application: Application, season: Season, width: numb
   const chosen =
     date === null
       ? status
-      : `${status}, ${dayText(date, display)}${inWindow === null ? '' : `, inside the window in ${Math.round(inWindow * 100)} % of the runs`}`;
+      : `${status}, ${dayText(date, season.asOf, display)}${inWindow === null ? '' : `, inside the window in ${Math.round(inWindow * 100)} % of the runs`}`;
   const lines = [
-    ...indented(`${name} (${application.id})`, width, ''),
-    ...indented(chosen, width, ''),
+    ...folded(`${name} (${application.id})`, width),
+    ...folded(chosen, width),
     ...(gone
       ? []
       : section(

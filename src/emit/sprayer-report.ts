@@ -1,7 +1,7 @@
-import { parseDay } from '../base/day.ts';
 import { type Display, displayOf } from '../base/display.ts';
 import { cleaned } from '../base/text.ts';
 import type { Application, Season } from '../model/season.ts';
+import { dayText } from './day-text.ts';
 import { type Column, table, wrapped } from './table.ts';
 
 const COLUMNS: readonly Column[] = [
@@ -26,7 +26,7 @@ export function sprayerReport(
   const section = (title: string, text: readonly string[]) => (text.length === 0 ? [] : ['', title, ...lines(text)]);
   const steps = applications.flatMap((one) => [
     '',
-    ...wrapped(titleOf(one, display), width, '  '),
+    ...wrapped(titleOf(one, season.asOf, display), width, '  '),
     ...tankTable(one, display, width),
     ...(isOne ? section('What to do', withoutTanks(one, season)) : []),
     ...(isOne ? section('Not judged: look before you start', one.notJudged) : []),
@@ -46,9 +46,8 @@ export function sprayerReport(
 const withoutTanks = ({ how, tanks }: Application, { sprayer }: Season): string[] =>
   how.filter((line) => !(sprayer?.how.includes(line) || tanks.some((tank) => tank.line === line)));
 
-function titleOf({ name, id, date, status }: Application, display: Display): string {
-  const day = parseDay(date ?? '');
-  return `${name} (${id}), ${day === null ? status : `${status}, ${display.day(day)}`}`;
+function titleOf({ name, id, date, status }: Application, asOf: string, display: Display): string {
+  return `${name} (${id}), ${date === null ? status : `${status}, ${dayText(date, asOf, display)}`}`;
 }
 
 /** The tanks of a step, full ones in one row. */

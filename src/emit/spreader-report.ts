@@ -1,8 +1,8 @@
-import { parseDay } from '../base/day.ts';
 import type { Display } from '../base/display.ts';
 import { cleaned } from '../base/text.ts';
 import { factorOf } from '../base/units.ts';
 import type { AreaReport, SettingAdvice, SpreaderReport } from '../model/spreader-report.ts';
+import { dayText } from './day-text.ts';
 import { passWords as words } from './pass-words-en.ts';
 import { type Column, table, wrapped } from './table.ts';
 import { feedWords } from './words-en.ts';
@@ -49,10 +49,9 @@ export function spreaderReport(report: SpreaderReport, display: Display, width: 
   return cleaned(`${lines.join('\n')}\n`);
 }
 
-function heading({ lawnName, step, product, settings, areas }: SpreaderReport, display: Display): string[] {
+function heading({ lawnName, asOf, step, product, settings, areas }: SpreaderReport, display: Display): string[] {
   if (!step) return [lawnName, words.noStep];
-  const day = step.date === null ? null : parseDay(step.date);
-  const when = day === null ? step.status : `${step.status}, ${display.day(day)}`;
+  const when = step.date === null ? step.status : `${step.status}, ${dayText(step.date, asOf, display)}`;
   const title = `${lawnName}: ${step.name} (${step.id}), ${when}`;
   const [first] = settings;
   if (!product) return [title, areas[0]?.amount ?? ''];
@@ -125,7 +124,7 @@ function howTo({ areas, spreader, product }: SpreaderReport, display: Display): 
   };
   const overlap = (area: AreaReport) => Math.max(0, ...area.passes.map((pass) => pass.overlap));
   return [
-    words.edge(display.distance(spreader.swathM / 2)),
+    (spreader.kind === 'drop' ? words.edgeOfDrop : words.edge)(display.distance(spreader.swathM / 2)),
     words.lines(display.distance(spreader.swathM)),
     ...(areas.some(({ left }) => left === 'both-passes') ? [words.halves] : []),
     ...listed(({ id, left }) => (left === 'second-pass' ? id : null), words.firstDown),

@@ -38,6 +38,17 @@ export function wrapped(text: string, width: number, hanging = ''): string[] {
 }
 
 /**
+ * Every line of a text, those that are too long cut at spaces; what goes over is set in two further than its line.
+ *
+ * @example folded('  a b', 4) //=> ['  a', '    b']
+ */
+export const folded = (text: string, width: number): string[] =>
+  text.split('\n').flatMap((line) => {
+    const own = /^ */.exec(line)?.[0] ?? '';
+    return wrapped(line.slice(own.length), width - own.length, '  ').map((one) => (own + one).trimEnd());
+  });
+
+/**
  * Lines of a plain-text table no wider than `width`, as far as its narrow columns allow.
  *
  * @example table([{ title: 'Day' }], [['Apr 3']], 80) //=> ['Day', '─────', 'Apr 3']

@@ -14,6 +14,15 @@ export interface Numbered {
   readonly at: Point;
 }
 
+/** A part taken off at a place that was measured, by the number of its hole. */
+export interface PlacedPart {
+  readonly number: number;
+  readonly kind: string;
+  /** What it was measured by, where that is a length or two. */
+  readonly lengths: readonly Metres[];
+  readonly at: Point;
+}
+
 /** By how much an area may be off, and how that is known. */
 export interface AreaError {
   readonly value: SquareMetres;
@@ -35,6 +44,7 @@ export interface AreaSketch {
   readonly lines: readonly MeasuredLine[];
   readonly sides: readonly Numbered[];
   readonly holes: readonly Numbered[];
+  readonly parts: readonly PlacedPart[];
   readonly setback: { readonly width: Metres; readonly size: SquareMetres } | null;
   /** Parts taken off by their measures alone: how many, and how large all of them are. */
   readonly unplaced: { readonly count: number; readonly size: SquareMetres };

@@ -79,7 +79,7 @@ export interface Application {
   readonly inWindow: number | null;
   readonly why: readonly string[];
   readonly notJudged: readonly string[];
-  /** How to put it down, line by line. */
+  /** How to put it down, line by line; of a step that is over only what still helps, mostly nothing. */
   readonly how: readonly string[];
   readonly cautions: readonly string[];
   /** Where the step's figures come from, a line each. */
@@ -93,7 +93,7 @@ export interface Application {
   readonly totals: readonly Total[];
   /** What soil tests ask for, an entry an area, where the step goes by them. */
   readonly soilTest: readonly AskedByTest[];
-  /** How the sprayer's tanks are filled for it; none where nothing is sprayed, or the lawn names no sprayer. */
+  /** How the sprayer's tanks are filled for it; none where nothing is sprayed, the step is over, or the lawn names no sprayer. */
   readonly tanks: readonly Tank[];
   /** The same in words: "20.7 lb"; null where nothing is or it is not known. */
   readonly inAll: string | null;

@@ -1,9 +1,10 @@
 import type * as v from 'valibot';
-import { type Problem, problem } from '../base/problem.ts';
+import { hasErrors, type Problem, problem } from '../base/problem.ts';
 import { nearestWord } from '../base/quantity.ts';
 import { isZone } from '../base/zone.ts';
 import { type Coordinates, type Lawn, LawnSchema } from '../model/lawn.ts';
 import { type ProductsFile, ProductsSchema } from '../model/product.ts';
+import { labelProblems } from './label.ts';
 import { type Parsed, readAs } from './validate.ts';
 
 /** Finds the middle of a ZIP code's area; null for one that is not known. */
@@ -35,6 +36,8 @@ export function readLawn(text: string, name: string, zips?: ZipLookup): Parsed<L
   const location = value && placeOf(value.location, zips);
   if (location && 'code' in location)
     problems.push(problem(location.code, { zip: location.zip }, parsed.place(['location', 'zip'])));
+  for (const [i, product] of (value?.products ?? []).entries())
+    if (typeof product !== 'string') problems.push(...labelProblems(product, ['products', i], parsed.place));
   const fine = problems.every(({ severity }) => severity !== 'error');
   if (!value || !location || 'code' in location || !fine) return { ...rest, problems };
   return { ...rest, problems, value: { ...value, location } };
@@ -55,5 +58,16 @@ function placeOf(
 }
 
 /** Reads a products file. @example readProducts('kind: products\n…', 'products.yaml').value?.products */
-export const readProducts = (text: string, name: string): Parsed<ProductsFile> =>
-  readAs(ProductsSchema, text, name, 'products');
+export function readProducts(text: string, name: string): Parsed<ProductsFile> {
+  const parsed = readAs(ProductsSchema, text, name, 'products');
+  const labels = Object.entries(parsed.value?.products ?? {}).flatMap(([id, product]) =>
+    labelProblems({ ...product, id }, ['products', id], parsed.place),
+  );
+  return withProblems(parsed, labels);
+}
+
+/** A file with more problems; without its value where one of them is an error. */
+function withProblems<T>({ value, ...rest }: Parsed<T>, more: readonly Problem[]): Parsed<T> {
+  const problems = [...rest.problems, ...more];
+  return { ...rest, problems, ...(value !== undefined && !hasErrors(problems) && { value }) };
+}

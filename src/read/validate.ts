@@ -2,6 +2,7 @@ import * as v from 'valibot';
 import { type Place, type Problem, problem } from '../base/problem.ts';
 import { expectedOf, nearestWord, type QuantityFault } from '../base/quantity.ts';
 import type { WeighedFault } from '../model/weighed.ts';
+import { idOf } from './answers/words.ts';
 import { type Path, readYaml, type YamlFile, type YamlSize } from './yaml.ts';
 
 /** A file turned into the model: its value where nothing is wrong, every problem in it, and the way back to a place. */
@@ -165,10 +166,16 @@ function toProblem(issue: v.BaseIssue<unknown>, place: YamlFile['place'], data: 
         here,
       );
     case 'wrong-type':
-      return problem('wrong-type', { found, expected: detail }, here);
+      return problem('wrong-type', { found, expected: detail + suchAs(issue.input, detail) }, here);
     default:
       return schemaProblem(issue, path, found, place, data);
   }
+}
+
+/** The id that a name most likely stands for, where an id is expected: `2-4-d` for "2,4-D". */
+function suchAs(input: unknown, expected: string): string {
+  const id = expected.startsWith('an id') && typeof input === 'string' ? idOf(input) : '';
+  return id === '' ? '' : `, such as "${id}"`;
 }
 
 /** A fault of a schema that carries no code of its own. */

@@ -9,6 +9,7 @@ import type { JournalEntry } from '../model/journal.ts';
 import { isPesticide } from '../model/product.ts';
 import type { Step } from '../model/program.ts';
 import type { Application, AreaAmount, SecondPass, Tank, Total } from '../model/season.ts';
+import { afterwards, whenDown } from './afterwards.ts';
 import { areaAmounts, secondPassesOf } from './area-amounts.ts';
 import { hoursOn, minutesFor } from './hours.ts';
 import { labelLines } from './label-lines.ts';
@@ -16,7 +17,7 @@ import { reasons, type Writing } from './reasons.ts';
 import { isKnown } from './rules/shares.ts';
 import { substancesOf } from './rules/substances.ts';
 import type { TestedArea, TestedStep } from './soil-test/tested.ts';
-import { sprayingInWords, tanksOf } from './tanks.ts';
+import { sprayingInWords, sprays, tanksOf } from './tanks.ts';
 import { spreadOf } from './windows.ts';
 import type { DosedStep } from './within-caps.ts';
 import { usualCautions } from './words/cautions-en.ts';
@@ -30,7 +31,7 @@ export function applicationOf(placed: TestedStep, writing: Writing): Application
   const secondPasses = open ? secondPassesOf(placed, writing) : [];
   const ofArea = (area: AreaAmount) => secondPasses.find(({ id }) => id === area.id) ?? area;
   const toDo = open ? areas.filter(({ id }) => !progress.areasDone.includes(id)).map(ofArea) : areas;
-  const tanks = tanksOf(placed, toDo, writing);
+  const tanks = open ? tanksOf(placed, toDo, writing) : [];
   const hours = open && day !== null ? hoursFor(placed, day, toDo, writing) : null;
   return {
     id: placed.id,
@@ -49,8 +50,11 @@ export function applicationOf(placed: TestedStep, writing: Writing): Application
     inWindow: open && choice ? Number(choice.inWindow.toFixed(3)) : null,
     why: reasons(placed, writing),
     notJudged: open ? notJudged(step, day, writing) : [],
-    how: howTo(placed, toDo, secondPasses, tanks, writing),
-    cautions: [...(step.cautions ?? []), ...usualCautions(substancesOf(step, placed.dose))],
+    how: open ? howTo(placed, toDo, secondPasses, tanks, writing) : afterwards(placed, writing),
+    cautions:
+      open || status === 'done'
+        ? [...(step.cautions ?? []), ...usualCautions(substancesOf(step, placed.dose), sprays(placed))]
+        : [],
     sources: sourcesOf(placed, writing),
     areas,
     areasDone: progress.areasDone,
@@ -185,13 +189,7 @@ function howTo(
   lines.push(...dialLines(secondPasses));
   lines.push(...sprayingInWords(placed, areas, tanks, writing));
   const label = dose?.product?.label;
-  lines.push(...labelLines(placed, writing));
-  const waterIn = label?.waterIn ?? step.waterIn;
-  if (waterIn)
-    lines.push(
-      words.waterIn(waterIn.depth === undefined ? null : display.depth(waterIn.depth), waterIn.within ?? null),
-    );
-  if (label?.reEntry) lines.push(words.reEntry(label.reEntry));
+  lines.push(...labelLines(placed, writing), ...whenDown(placed, writing));
   if (label?.checked !== undefined && dose?.product && isPesticide(dose.product))
     lines.push(words.labelDate(formatDay(label.checked)));
   if (step.note) lines.push(step.note);

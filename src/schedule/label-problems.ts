@@ -11,9 +11,7 @@ import { grassOf } from './rules/turf.ts';
 import { isWithin } from './spans.ts';
 import { type AreaUse, type DosedStep, usesOf } from './within-caps.ts';
 
-const HAIR = 1e-9;
-
-/** Labels with a rate above their own limit, that do not name the grass, or that leave a limit out: said, never guessed. */
+/** Labels that do not name the grass, or that leave a limit out: said, never guessed. */
 export function labelProblems(placed: readonly DosedStep[], { lawn }: Ground): Problem[] {
   const silent = new Set<Product>();
   const problems = placed.flatMap(({ id, areas, dose, choice }) => {
@@ -21,13 +19,10 @@ export function labelProblems(placed: readonly DosedStep[], { lawn }: Ground): P
     silent.add(dose.product);
     const { id: product, label } = dose.product;
     const most = label.perApplication;
-    const rate = most && inMeasure(dose.rate, most.by, dose.product);
-    const over = most && rate != null && rate > most.value * (1 + HAIR);
-    const incomparable = rate === null;
+    const incomparable = most && inMeasure(dose.rate, most.by, dose.product) === null;
     const grasses = [...new Set(areas.map((area) => grassOf(lawn, area)))];
     const unnamed = grasses.filter((grass) => label.grasses && !label.grasses.includes(grass));
     return [
-      ...(over ? [problem('label-rate', { step: id, product }, null)] : []),
       ...(incomparable ? [problem('label-measure', { product, limit: 'per-application' }, null)] : []),
       ...unnamed.map((grass) =>
         problem('label-grass', { step: id, product, grass, grasses: label.grasses ?? [] }, null),

@@ -1,8 +1,9 @@
 import type { Dose } from '../amounts/product.ts';
-import type { Display } from '../base/display.ts';
+import { type Display, significant } from '../base/display.ts';
 import { type Problem, problem } from '../base/problem.ts';
-import { isPesticide } from '../model/product.ts';
+import { isPesticide, type Product } from '../model/product.ts';
 import type { Step } from '../model/program.ts';
+import { activeOn } from './counted.ts';
 import type { PlacedStep } from './placed.ts';
 import { LEAST_CHANCE } from './windows.ts';
 import { forbiddenInWords } from './words/rules-en.ts';
@@ -27,6 +28,26 @@ function missingProblem({ id, apply }: Step, dose: Extract<Dose, { rate: null }>
   }
 }
 
+/** Above this share of the published rate a label entry is likely mistyped. Common practice: labels differ, but not by half. */
+const FAR_ABOVE = 1.5;
+
+/** Actives of which a label entry brings far more than the published rate that the program compares. */
+function farAbove({ id, apply }: Step, { product, rate }: Extract<Dose, { product: Product }>, display: Display) {
+  if (apply?.kind !== 'pesticide' || !rate) return [];
+  return Object.entries(apply.actives ?? {}).flatMap(([active, { compare }]) => {
+    const brought = compare === undefined ? null : activeOn(product, rate, active);
+    if (compare === undefined || brought === null || brought <= FAR_ABOVE * compare) return [];
+    const args = { product: product.id, active, times: significant(brought / compare, 2) };
+    return [
+      problem(
+        'active-far-above',
+        { step: id, ...args, rate: display.activeRate(brought), compare: display.activeRate(compare) },
+        null,
+      ),
+    ];
+  });
+}
+
 /** What a step lacks: a product, a label, a working day. */
 export function stepProblems(placed: readonly PlacedStep[], display: Display): Problem[] {
   return placed.flatMap(({ id, step, season, dose, choice, status, chance, blocked, pinned }) => {
@@ -36,6 +57,7 @@ export function stepProblems(placed: readonly PlacedStep[], display: Display): P
     if (dose?.product && step.apply && 'rate' in step.apply && isPesticide(dose.product)) {
       problems.push(problem('pesticide-rate', { step: id, product: dose.product.id }, null));
     }
+    if (dose?.rate && isPesticide(dose.product)) problems.push(...farAbove({ ...step, id }, dose, display));
     if (pinned && blocked.length > 0) {
       const reasons = blocked.map((rule) => forbiddenInWords(rule, display));
       problems.push(problem('pinned-against', { step: id, reasons }, null));

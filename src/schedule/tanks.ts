@@ -24,7 +24,7 @@ function rateOn({ amountKg, amountL, areaM2 }: AreaAmount): Rate | null {
 }
 
 /** Whether a step is done with a sprayer: by its product where that is known. */
-const sprays = ({ step, dose }: DosedStep): boolean =>
+export const sprays = ({ step, dose }: DosedStep): boolean =>
   dose?.product ? isSprayed(dose.product) : step.work === 'spray' && dose !== null;
 
 /** A rate that differs by less than this share is the same. */

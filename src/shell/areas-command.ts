@@ -5,6 +5,7 @@ import { hasErrors, type Problem, problem } from '../base/problem.ts';
 import { areaDrawing } from '../emit/area-drawing.ts';
 import { areaReport } from '../emit/area-report.ts';
 import { areaWords } from '../emit/area-words-en.ts';
+import { folded } from '../emit/table.ts';
 import { problemsOfAreas } from '../measures.ts';
 import type { AreaSketch } from '../model/area-sketch.ts';
 import type { Lawn } from '../model/lawn.ts';
@@ -50,7 +51,8 @@ export function areasCommand(words: readonly string[], options: AreasOptions, io
   if (options.json) io.stdout(`${JSON.stringify(asJson(lawn, sketches, files, problems), null, 2)}\n`);
   else {
     io.stdout(areaReport(sketches, displayFor(lawn), io.columns));
-    io.stdout(`\n${files.length > 0 ? areaWords.written(files) : areaWords.notWritten}\n`);
+    const told = files.length > 0 ? areaWords.written(files) : areaWords.notWritten;
+    io.stdout(`\n${folded(told, io.columns).join('\n')}\n`);
   }
   printProblems(problems, io);
   return problems.length === 0 ? EXIT.fine : exitCode(problems, options.strict ?? false);

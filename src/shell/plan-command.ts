@@ -7,6 +7,7 @@ import { type Compiled, compile } from '../compile.ts';
 import { compareSeasons, movesInWords } from '../emit/compare.ts';
 import type { Detail } from '../emit/events.ts';
 import { planReport, stepReport } from '../emit/report.ts';
+import { folded } from '../emit/table.ts';
 import type { Season } from '../model/season.ts';
 import { lookupFrom, NotWritten, readText, writeAll } from './files.ts';
 import type { Io } from './io.ts';
@@ -73,12 +74,12 @@ export function planCommand(words: readonly string[], options: PlanOptions, io: 
   if (earlier.season && moves)
     io.stdout(
       `\nSince the plan of ${earlier.season.asOf}\n${movesInWords(moves, earlier.season, season)
-        .map((line) => `  ${line}`)
+        .flatMap((line) => folded(`  ${line}`, io.columns))
         .join('\n')}\n`,
     );
   if (problems.length > 0) io.stderr('\n');
   printProblems(problems, io);
-  io.stdout(written ? subscribing(written.feed, compiled) : NOT_WRITTEN);
+  io.stdout(written ? subscribing(written.feed, compiled, io.columns) : NOT_WRITTEN);
   return EXIT.fine;
 }
 
@@ -179,12 +180,11 @@ function writeOut(
 const NOT_WRITTEN = '\nNothing was written. With --out FOLDER the calendar feed goes there.\n';
 
 /** How a phone comes to the feed. */
-function subscribing(feed: string, { feed: text }: Compiled): string {
+function subscribing(feed: string, { feed: text }: Compiled, columns: number): string {
   const events = (text?.match(/^BEGIN:VEVENT/gm) ?? []).length;
-  return `
-Calendar feed: ${feed} (${events} events)
-To subscribe: put the file on any web space, and add its address to the calendar on your phone
-("add a calendar by address", or open webcal://your.place/${path.basename(feed)}). It then follows every new plan
-that you put there. To look at it first, open the file in any calendar program.
-`;
+  const lines = [
+    `Calendar feed: ${feed} (${events} events)`,
+    `To subscribe: put the file on any web space, and add its address to the calendar on your phone ("add a calendar by address", or open webcal://your.place/${path.basename(feed)}). It then follows every new plan that you put there. To look at it first, open the file in any calendar program.`,
+  ];
+  return `\n${folded(lines.join('\n'), columns).join('\n')}\n`;
 }

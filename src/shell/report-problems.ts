@@ -1,4 +1,5 @@
 import { frame, inOrder, type Problem } from '../base/problem.ts';
+import { folded } from '../emit/table.ts';
 import { readText } from './files.ts';
 import type { Io } from './io.ts';
 
@@ -30,7 +31,10 @@ export function printProblems(problems: readonly Problem[], io: Io): void {
     }
     return texts.get(file);
   };
-  for (const one of inOrder(problems).slice(0, MOST_SHOWN)) io.stderr(`${frame(one, textOf(one.file))}\n`);
+  for (const one of inOrder(problems).slice(0, MOST_SHOWN)) {
+    const [head = '', ...shown] = frame(one, textOf(one.file)).split('\n');
+    io.stderr(`${[...folded(head, io.columns), ...shown].join('\n')}\n`);
+  }
   if (problems.length > MOST_SHOWN) io.stderr(`The first ${MOST_SHOWN} are shown; --json prints all of them.\n`);
   const count = (severity: Problem['severity']) => problems.filter((one) => one.severity === severity).length;
   const words = (['error', 'warning', 'note'] as const).flatMap((severity) => {

@@ -127,7 +127,9 @@ describe('plan --json that fails', () => {
         },
       ],
     });
-    expect(stderr).toMatch(/^program\.yaml:9:5: error: .* \[unknown-key\]\n {2}9 \| {5}werk: spread\n {10}\^\^\^\^\n/m);
+    expect(stderr).toMatch(
+      /^program\.yaml:9:5: error: (?:.|\n {2})*\[unknown-key\]\n {2}9 \| {5}werk: spread\n {10}\^\^\^\^\n/m,
+    );
   });
 });
 

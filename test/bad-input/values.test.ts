@@ -41,6 +41,7 @@ describe('words and measures', () => {
     ['a step', opens('{ after: { step: autum-feed, wait: 3 d } }'), 'autumn-feed'],
     ['a source', inProgram('common-practice', 'comon-practice'), 'common-practice'],
     ['a product on the shelf', { 'lawn.yaml': `${lawn}shelf: { feed-16-4-9: 3 lb }\n` }, 'feed-16-4-8'],
+    ['an id', { 'products.yaml': products.replace('form', 'actives: { "2,4-D": 10% }, form') }, '2-4-d'],
     ['a pinned step', { 'lawn.yaml': `${lawn}steps: { autumn-fed: skip }\n` }, 'autumn-feed'],
   ])('the nearest word to %s is named', async (_, spoilt, word) => {
     expect((await run(spoilt)).problems[0]?.message).toContain(`"${word}"`);

@@ -104,6 +104,22 @@ describe('asked at a terminal', () => {
     ];
     expect(written(cwd).areas).toEqual({ back: { polygon: corners, in: 'm' } });
   });
+  test('an outline that names no unit is asked for in the one that is read, which may be typed', async () => {
+    const cwd = folderWith();
+    const back = ['back: polygon', '0, 0', '62, 0 ft', '62 48ft', '5, 5 m', '', ''];
+    expect((await typed(cwd, [...UNTIL_AREA, ...back, '', ...AFTER_AREA])).code).toBe(0);
+    const corners = [
+      [0, 0],
+      [62, 0],
+      [62, 48],
+    ];
+    expect(written(cwd).areas).toEqual({ back: { polygon: corners, in: 'ft' } });
+  });
+  test('whoever ends too soon hears how many are still needed', async () => {
+    const island = ['island: radii ft', '7', '8', '9', '', '10', '', ''];
+    const { stderr } = await typed(folderWith(), [...UNTIL_AREA, ...island, '', ...AFTER_AREA]);
+    expect(stderr).toContain('1 more at least');
+  });
   test('a name that is there already is refused before any length is asked for', async () => {
     const cwd = folderWith();
     const areas = ['a: 4200 sqft', '', 'a: radii in ft', 'b: radii in ft', '7', '8', '9', '10', '', ''];
@@ -209,12 +225,24 @@ describe('answered by flags', () => {
     ]);
   });
 
+  const warned = async (zip: string) => {
+    const argv = ['--zip', zip, '--grass', 'tall-fescue', '--area', 'front: 4200 sqft'];
+    return (await soilclock(folderWith(), ['new', ...argv, '--yes'])).stderr.includes('[new-other-climate]');
+  };
+  test('a program for another climate is said to be one', async () => expect(await warned('53202')).toBe(true));
+  test('and one for the climate of the place is not', async () => expect(await warned('27601')).toBe(false));
+
   const problems = async (argv: readonly string[]) => {
     const cwd = folderWith();
     const { code, stdout } = await soilclock(cwd, ['new', ...argv, '--json']);
     expect([code, readdirSync(cwd)]).toEqual([2, []]);
     return JSON.parse(stdout).problems.map((one: { code: string; file: string | null }) => [one.code, one.file]);
   };
+  test('with the area that is wrong, where there are several', async () => {
+    const areas = ['--area', 'front: 4200 sqft', '--area', 'back: rectangle 50 x 40'];
+    const { stderr } = await soilclock(folderWith(), ['new', '--yes', '--zip', '43004', ...areas]);
+    expect(stderr).toContain('--area "back: rectangle 50 x 40": error');
+  });
   test('missing ones without a default are named by their flags', async () =>
     expect(await problems(['--yes'])).toEqual([
       ['new-missing', '--place'],
@@ -224,7 +252,7 @@ describe('answered by flags', () => {
   test.each([
     [['--zip', '00000'], 'zip-unknown', '--zip'],
     [['--place', '43004'], 'new-flag-twice', '--zip'],
-    [['--area', 'front: 20 sqft'], 'new-area-twice', '--area'],
+    [['--area', 'front: 20 sqft'], 'new-area-twice', '--area "front: 20 sqft"'],
     [['--days', 'someday'], 'unknown-word', '--days'],
     [['--hours', '18:00-08:00'], 'out-of-range', '--hours'],
     [['--spreader', 'none', '--swath', '9 ft'], 'new-flag-idle', '--swath'],

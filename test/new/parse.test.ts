@@ -121,6 +121,18 @@ describe('an area', () => {
       'side',
       { offsets: { every: 10, widths: [12, 14.5, 9] }, in: 'ft' },
     ],
+    [
+      'back: polygon (0,0), (62, 0), (62 48) ft',
+      'back',
+      {
+        polygon: [
+          [0, 0],
+          [62, 0],
+          [62, 48],
+        ],
+        in: 'ft',
+      },
+    ],
     ['side offsets every 3 m widths 4, 5 m', 'side', { offsets: { every: 3, widths: [4, 5] }, in: 'm' }],
     ['island: radii 7.1, 8.9, 9.7, 10.9 ft', 'island', { radii: [7.1, 8.9, 9.7, 10.9], in: 'ft' }],
     [
@@ -174,9 +186,9 @@ describe('an area', () => {
     ['front: 4200 ft', 'wrong-measure'],
     ['front: ellipse 50 ft', 'wrong-type'],
     ['front: trapezoid 50 x 70 ft', 'wrong-type'],
-    ['front: offsets every 10 ft', 'missing-key'],
-    ['front: radii 7, 8, 9, 10', 'missing-key'],
-    ['front: radii 7, 8, x, 10 ft', 'wrong-type'],
+    ['front: offsets every 10 ft', 'new-not-answer'],
+    ['front: radii 7, 8, 9, 10', 'new-not-answer'],
+    ['front: radii 7, 8, x, 10 ft', 'new-not-answer'],
     ['front: polygon 0 0, 2 2, 2 0, 0 2 ft', 'area-crossing'],
     ['front: points 52 5, 52.001 5.001, 52 5.001, 52.001 5', 'area-crossing-at'],
     ['front: 20 sqft less 30 sqft', 'area-empty'],

@@ -116,7 +116,7 @@ describe.skipIf(!has)(name, () => {
       type('Area 1', 'front: rectangel 50 x 40 ft'),
       type('exactly one shape; found rectangel', 'front: rectangle 50 x 40 ft'),
       type('2,000 sq ft', 'circle radius 60 ft'),
-      type('nothing is left', 'circle radius 6 ft'),
+      type('Nothing is left', 'circle radius 6 ft'),
       type('1,887 sq ft', ''),
       type('Area 2', 'back: 4,200 sqft'),
       type('in all 6,087 sq ft', ''),

@@ -152,3 +152,29 @@ describe('kindOf', () => {
     expect(kindOf(text, name)).toBe(kind);
   });
 });
+
+describe('a label entry with a rate above its own limit', () => {
+  const products = (product: string) => `kind: products\nversion: 1\nproducts:\n  barrier: ${product}\n`;
+  const barrier = (label: string, more = '') => `{ form: liquid, pesticide: weed-killer${more}, label: { ${label} } }`;
+  test('is an error at that rate', () => {
+    const over = barrier('rate: 4 lb/1000 sqft, per-application: 3 lb/1000 sqft');
+    expect(brief(readProducts(products(over), 'p.yaml').problems)).toEqual([['label-rate', 4, 67, 14]]);
+  });
+  test('has no value', () => {
+    const over = barrier('rate: 4 lb/1000 sqft, per-application: 3 lb/1000 sqft');
+    expect(readProducts(products(over), 'p.yaml').value).toBe(undefined);
+  });
+  test('stands in a lawn file as well', () => {
+    const over = barrier('rate: 4 lb/1000 sqft, per-application: 3 lb/1000 sqft').replace('{', '{ id: barrier,');
+    const { problems } = readLawn(lawnText(`products:\n  - ${over}\n`), 'lawn.yaml');
+    expect(problems.map(({ code, line }) => [code, line])).toEqual([['label-rate', 11]]);
+  });
+  test('is found by the density where one is a weight and the other a volume', () => {
+    const over = barrier('rate: 4 lb/1000 sqft, per-application: 0.3 gal/1000 sqft', ', density: 10 lb/gal');
+    expect(readProducts(products(over), 'p.yaml').problems.map(({ code }) => code)).toEqual(['label-rate']);
+  });
+  test('is none where both are the same', () => {
+    const same = barrier('rate: 3 lb/1000 sqft, per-application: 3 lb/1000 sqft');
+    expect(readProducts(products(same), 'p.yaml').problems).toEqual([]);
+  });
+});

@@ -1,6 +1,6 @@
 /** Missed and late work: said, then `if-missed` followed; what became pointless is dropped with its reason. */
 import { describe, expect, test } from 'vitest';
-import { application, plan, work } from './plan-kit.ts';
+import { application, feed, PRODUCTS, plan, work } from './plan-kit.ts';
 
 const step = (ifMissed: string) => work('a', 'other', '03-01', '03-20', ifMissed);
 const late = ', if-missed: { until: { date: 04-30 }, note: "Some seedlings are up." }';
@@ -31,4 +31,24 @@ test('it stands where something else opens it', async () => {
   const follower =
     '  - { id: b, name: B, work: other, window: { opens: { after: { step: a, wait: 10 d, otherwise: { date: 05-01 } } } } }\n';
   expect(application(await plan({ steps: step('') + follower }), 'b').status).toBe('expected');
+});
+describe('a step that is over gives no orders', () => {
+  const closed = { steps: feed('a', '03-01', '03-20', ', water-in: { depth: 0.5 in, within: 7 d }'), lawn: PRODUCTS };
+  const toDo = ({ how, tanks, cautions }: ReturnType<typeof application>) => [how, tanks, cautions];
+  test('that was missed', async () => {
+    const one = application(await plan(closed), 'a');
+    expect([one.status, ...toDo(one)]).toEqual(['missed', [], [], []]);
+  });
+  test('that is skipped', async () => {
+    const season = await plan({ ...closed, asOf: '2027-03-02', lawn: `${PRODUCTS}steps: { a: skip }\n` });
+    expect(toDo(application(season, 'a'))).toEqual([[], [], []]);
+  });
+  const done = async (asOf: string) =>
+    application(
+      await plan({ ...closed, asOf, files: { 'lawn.journal.yaml': '- { date: 2027-03-05, step: a }\n' } }),
+      'a',
+    );
+  test('that is done, but to water it in while there is time', async () =>
+    expect((await done('2027-03-12')).how).toHaveLength(1));
+  test('and nothing once that is past', async () => expect((await done('2027-03-13')).how).toEqual([]));
 });

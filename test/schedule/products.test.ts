@@ -52,13 +52,19 @@ describe('a pesticide', () => {
     // 4 lb/1000 sqft × 0.4 % × 43.56 = 0.697 lb/acre.
     const planned = await season(barrier, `  - ${GRANULE}, label: { rate: 4 lb/1000 sqft, interval: 60 d } }\n`);
     const how = application(planned, 'a').how.join(' ');
-    expect(how).toContain('0.697 lb/acre of prodiamine; the program compares 0.75 lb/acre');
+    expect(how).toContain('0.697 lb/acre of prodiamine, beside 0.75 lb/acre');
     expect(how).toContain('does not say per-application, per-year:');
   });
-  test('a rate above its own limit, and a grass that the label does not name, are errors', async () => {
-    const over = 'label: { rate: 4 lb/1000 sqft, per-application: 3 lb/1000 sqft }';
+  // 8 lb/1000 sqft × 0.4 % × 43.56 = 1.39 lb/acre, 1.9 times 0.75; 6 lb are 1.05, 1.4 times.
+  test.each([
+    ['8', true],
+    ['6', false],
+  ])('%s lb/1000 sqft being far above the published rate is %s', async (rate, is) => {
+    const planned = await season(barrier, `  - ${GRANULE}, label: { rate: ${rate} lb/1000 sqft } }\n`);
+    expect(codes(planned).includes('active-far-above')).toBe(is);
+  });
+  test('a grass that the label does not name is an error', async () => {
     const other = 'label: { rate: 4 lb/1000 sqft, grasses: [bermudagrass] }';
-    await expect(season(barrier, `  - ${GRANULE}, ${over} }\n`)).rejects.toThrow('label-rate');
     await expect(season(barrier, `  - ${GRANULE}, ${other} }\n`)).rejects.toThrow('label-grass');
   });
 });
@@ -132,4 +138,15 @@ test('why: the rule, the value today, the usual, the expected day with its sprea
   expect(why[1]).toMatch(/^Soil at 2 in \(5-day mean\), Apr 2: \d+ °F; usual \d+ °F\.$/);
   expect(why[2]).toMatch(/^Expected to open about .* \(8 in 10: .* to .*\), .*usual/);
   expect(why.at(-1)).toMatch(/town law/);
+});
+
+describe('the usual cautions fit the form of the product', () => {
+  const cautions = async (products: string) =>
+    application(await season(feed('a', '05-01', '05-20'), products), 'a').cautions.join(' ');
+  const dry = '  - { id: x, form: granular, analysis: 20-0-0 }\n';
+  const liquid = '  - { id: x, form: liquid, analysis: 20-0-0, density: 1.2 kg/L }\n';
+  test('granules are swept off paving', async () => expect(await cautions(dry)).toMatch(/granules/));
+  test('and do not burn as a mix', async () => expect(await cautions(dry)).not.toMatch(/mix/));
+  test('a liquid feed burns as a mix', async () => expect(await cautions(liquid)).toMatch(/mix burns/));
+  test('and has no granules', async () => expect(await cautions(liquid)).not.toMatch(/granules/));
 });

@@ -71,6 +71,14 @@ describe('soilclock areas', () => {
     await soilclock(cwd, ['areas', 'lawn.yaml']);
     expect(drawn(path.join(cwd, 'out/site/test-lawn-front.svg'))[0]).toBe('Ann&#39;s &lt;lawn&gt;: front');
   });
+  test('tells by which measures a hole was taken off, and where it lies', async () => {
+    const cwd = lawnWith(
+      '  front: { rectangle: [50 ft, 40 ft], less: [{ circle: { radius: 6 ft }, at: [32 ft, 15 ft] }] }',
+    );
+    await soilclock(cwd, ['areas', 'lawn.yaml']);
+    const [note] = drawn(path.join(cwd, 'out/site/test-lawn-front.svg')).filter((text) => text.startsWith('Hole 1'));
+    expect(note).toMatch(/6 ft.*32 ft, 15 ft/);
+  });
   test('prints the size and the error of each', async () => {
     const cwd = lawnWith(`  front: { rectangle: [50 ft, 40 ft], error: 2% }
   side: { offsets: { every: 10, widths: [12, 14, 13, 9], in: ft } }

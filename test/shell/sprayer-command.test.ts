@@ -70,6 +70,11 @@ describe('soilclock sprayer', () => {
     const { steps } = await sprayer({ sprayer: FOUR, journal });
     expect(steps[0]?.tanks.map(({ areas }) => areas)).toEqual([['back']]);
   });
+  test('has no tanks for a step that is done', async () => {
+    const journal = '- { date: 2027-02-01, step: spray }\n';
+    const { problems } = await sprayer({ sprayer: FOUR, journal }, 'spray');
+    expect(problems.map(({ code }) => code)).toEqual(['step-over']);
+  });
   test('says the same of a lawn that is written in metric units', async () => {
     const us = await sprayer({ sprayer: FOUR });
     const m2 = 1000 * 0.3048 ** 2;
@@ -152,6 +157,12 @@ describe('soilclock sprayer', () => {
     const one = '{ tank: 4 gal, catch-test: { course: 340 sqft, caught: 40 fl oz, caught-in: 30 s } }';
     const { problems } = await sprayer({ sprayer: one });
     expect(problems.map(({ code }) => code)).toContain('sprayer-caught-in');
+  });
+  test('a step of next year bears its year', async () => {
+    const cwd = folder({ sprayer: FOUR });
+    const told = (asOf: string) => soilclock(cwd, ['sprayer', 'lawn.yaml', 'spray', '--as-of', asOf]);
+    expect((await told('2027-02-01')).stdout).not.toMatch(/May \d+, 2027/);
+    expect((await told('2026-12-28')).stdout).toMatch(/May \d+, 2027/);
   });
   test('a step in words carries its tanks, the order of mixing and the cautions', async () => {
     const cwd = folder({ sprayer: FOUR });

@@ -55,6 +55,11 @@ describe('a step', () => {
     const cwd = folder(undefined, { 'lawn.journal.yaml': '- { date: 2027-04-01, step: feed, areas: [front] }\n' });
     expect((await report(cwd, 'feed')).areas.map(({ id }) => id)).toEqual(['back', 'island']);
   });
+  test('that is done has no loads any more', async () => {
+    const cwd = folder(undefined, { 'lawn.journal.yaml': '- { date: 2027-04-01, step: feed }\n' });
+    const { code, stderr } = await spreader(cwd, 'feed');
+    expect([code, codes(stderr)]).toEqual([1, ['step-over']]);
+  });
   test('without a label has ways and no amount', async () => {
     const { amountKg, areas, settings } = await report(folder(), 'grubs');
     expect([amountKg, settings[0]?.course.deliversKg]).toEqual([null, null]);
@@ -268,6 +273,7 @@ describe('the drawing', () => {
     const { areas } = await report(folder(), 'feed');
     const lines = areas.flatMap(({ passes }) => passes).reduce((sum, pass) => sum + pass.lines, 0);
     expect(svg.match(/marker-end/g)).toHaveLength(lines);
+    expect(svg.match(/text-anchor="middle">\d+</g)).toHaveLength(lines);
   });
   test('takes a name for what it is, not for markup', async () => {
     const svg = await drawn(`${EQUIPMENT}${AREAS}name: 'A <script>alert("&")</script> lawn'\n`);

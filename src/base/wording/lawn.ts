@@ -56,7 +56,8 @@ export const lawn = {
     (a: Found) => `A polygon needs at least three corners that are not on one line; found ${a.found}.`,
   ),
   'area-empty': error(
-    (a: Found) => `The area is ${a.found}: nothing is left of it. Check the shape and what is taken off.`,
+    (a: { over: string | null }) =>
+      `Nothing is left of the area${a.over === null ? '' : `: what is taken off is ${a.over} larger`}. Check the shape and what is taken off.`,
   ),
   'area-triangle': error(
     (a: Found) => `Sides ${a.found} do not close to a triangle: one is as long as the other two together.`,
@@ -184,8 +185,12 @@ export const lawn = {
       `How much ${list(a.actives)} a rate of "${a.product}" brings cannot be worked out without its "density" or a content such as 4 lb/gal; it counts in no limit of other products.`,
   ),
   'label-rate': error(
-    (a: Step & { product: string }) =>
-      `Step "${a.step}": the label entry of "${a.product}" has a rate above its own "per-application". Compare it with the label in hand.`,
+    (a: { product: string }) =>
+      `The label entry of "${a.product}" has a rate above its own "per-application". Compare both with the label in hand.`,
+  ),
+  'active-far-above': warning(
+    (a: Step & { product: string; active: string; rate: string; times: string; compare: string }) =>
+      `Step "${a.step}": by its label entry "${a.product}" brings ${a.rate} of ${a.active}, ${a.times} times the published ${a.compare} that the program compares it with. Compare rate and content with the label in hand; a figure may be mistyped.`,
   ),
   'label-grass': error(
     (a: Step & { product: string; grass: string; grasses: readonly string[] }) =>

@@ -1,4 +1,4 @@
-import { type Expected, error, list } from './forms.ts';
+import { type Expected, error, list, warning } from './forms.ts';
 
 /** Problems of a lawn file that is being made. */
 export const newLawn = {
@@ -25,6 +25,10 @@ export const newLawn = {
   'new-no-program': error(
     (a: { found: string; grass: string; grasses: readonly string[] }) =>
       `"${a.found}" is written for ${list(a.grasses) || 'no grass'}; this lawn is ${a.grass}. Choose a program for that grass.`,
+  ),
+  'new-other-climate': warning(
+    (a: { program: string; climates: readonly string[]; here: readonly string[] }) =>
+      `"${a.program}" is written for another climate (${list(a.climates)}) than this place has (${list(a.here)}): look at its steps and figures before you go by it. One of your own is named by --program.`,
   ),
   'new-area-twice': error((a: { id: string }) => `There is an area "${a.id}" already. Give this one another name.`),
   'new-unusable': error((_: object) => 'With these answers the file would not pass a check, so nothing was written.'),

@@ -11,6 +11,10 @@ export const plan = {
     (a: { found: string; work: string; allowed: readonly string[] }) =>
       `Step "${a.found}" (${a.work}) is not put down by a spreader. Steps that are: ${list(a.allowed) || 'none'}.`,
   ),
+  'step-over': error(
+    (a: { step: string; status: string; allowed: readonly string[] }) =>
+      `Step "${a.step}" is ${a.status}: nothing of it is left to put down. Still to come: ${list(a.allowed) || 'none'}.`,
+  ),
   'compare-file': error(
     (a: { reason: string }) =>
       `The earlier plan cannot be compared: ${a.reason} It has to be what "plan --json" printed.`,

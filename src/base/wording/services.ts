@@ -62,7 +62,7 @@ export const services = {
   ),
   'service-no-station': error(
     (a: Service & { km: number }) =>
-      `${a.service} knows no station within ${a.km} km that measures still and long enough. Name one by "weather.station", or use open-meteo.`,
+      `${a.service} knows no station within ${a.km} km (${Math.round(a.km / 1.609344)} miles) that measures still and long enough. Name one by "weather.station", or use open-meteo.`,
   ),
   'service-stale': warning(
     (a: Service & { from: string; because: string }) => `${a.service}: the answer of ${a.from} is used. ${a.because}`,

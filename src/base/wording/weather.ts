@@ -7,8 +7,13 @@ export interface Reference {
   readonly heightM: number | null;
 }
 
+/** Miles in a kilometre, feet in a metre: a problem does not know whose units its reader wants. */
+const [MILES, FEET] = [1 / 1.609344, 1 / 0.3048];
+const distance = (km: number): string => `${km} km (${Math.round(km * MILES)} miles)`;
+const height = (m: number): string => `${m} m (${Math.round(m * FEET)} ft)`;
+
 const away = ({ km, heightM }: Reference): string =>
-  `${km} km away${heightM === null ? "; the lawn's height is not known: add location.elevation" : ` and ${Math.abs(heightM)} m ${heightM < 0 ? 'higher' : 'lower'} than the lawn`}`;
+  `${distance(km)} away${heightM === null ? "; the lawn's height is not known: add location.elevation" : ` and ${height(Math.abs(heightM))} ${heightM < 0 ? 'higher' : 'lower'} than the lawn`}`;
 
 /** Where a reference climate's figures come from, for a reader. */
 const ORIGIN: Readonly<Record<string, string>> = {
@@ -91,7 +96,7 @@ export const weather = {
   ),
   'climate-too-far': error(
     (a: Reference) =>
-      `The nearest place whose usual weather is known is ${a.place}, ${away(a)}; beyond 400 km none can stand in. Add a weather file ("weather.files") or a service ("weather.service") to the lawn file.`,
+      `The nearest place whose usual weather is known is ${a.place}, ${away(a)}; beyond ${distance(400)} none can stand in. Add a weather file ("weather.files") or a service ("weather.service") to the lawn file.`,
   ),
   'reading-unused': note(
     (a: When & { why: string }) => `The thermometer's reading of ${a.date} is not used: ${a.why}.`,

@@ -5,7 +5,7 @@ import { idOf } from './words.ts';
 
 const EXAMPLE = 'front: rectangle 50 x 40 ft';
 const SHAPES = `rectangle 50 x 40 ft, circle radius 30 ft (or diameter), ellipse 60 x 40 ft, triangle 40 x 30 ft (base, height), triangle sides 30, 40, 50 ft, trapezoid 50 x 70 x 30 ft (two parallel sides, height), or an area you know: 4200 sqft`;
-const SERIES = `Of many lengths: offsets every 10 widths 12, 14, 13 ft (across a line), radii 7.1, 8.9, 9.7, 10.9 ft (from one point, evenly turned), polygon 0 0, 62 0, 62 48, 0 40 ft (corners), points 38.4 -72.6, 38.4 -72.5, 38.5 -72.5 (latitude, longitude)`;
+const SERIES = `Of many lengths, on one line or, where the shape stands alone (back: polygon ft), number by number: offsets every 10 widths 12, 14, 13 ft (across a line), radii 7.1, 8.9, 9.7, 10.9 ft (from one point, evenly turned), polygon 0 0, 62 0, 62 48, 0 40 ft (corners), points 38.4 -72.6, 38.4 -72.5, 38.5 -72.5 (latitude, longitude)`;
 
 /** Units by the marks that stand behind a number, and numbers by thousands. */
 const tidied = (text: string): string =>
@@ -23,10 +23,14 @@ function lengths(text: string): string[] {
   return parts.map((part) => (/^[\d.]+$/.test(part) ? `${part} ${unit}`.trim() : part));
 }
 
+/** Shapes whose numbers need a unit behind the last of them. */
+const NEEDS_UNIT = /^\s*(offsets|radii|polygon)\b/i;
+
 /** Numbers between commas, several between two of them where they belong together, and the unit behind the last. */
 function series(text: string): { readonly numbers: readonly (readonly number[])[]; readonly in?: string } {
   const [, listed = '', unit = ''] = /^(.*?)\s*([a-z]*)$/is.exec(tidied(text)) ?? [];
-  const numbers = listed
+  const between = listed.replace(/\(([^()]*)\)/g, (_, pair: string) => pair.replaceAll(',', ' '));
+  const numbers = between
     .split(/[,;]/)
     .map((group) => group.split(/\s+/).filter((one) => one !== ''))
     .filter((group) => group.length > 0);
@@ -82,6 +86,18 @@ function shapeOf(text: string): WrittenShape {
   }
 }
 
+/** What a shape of many numbers lacks, in words; null where it is none, or lacks nothing that the schema tells as well. */
+function unfitSeries(shape: string): string | null {
+  if (!NEEDS_UNIT.test(shape)) return null;
+  const { in: unit, ...written } = shapeOf(shape);
+  const numbers = Object.values(written).flatMap((one) =>
+    Array.isArray(one) ? one.flat() : Object.values(one as object).flat(),
+  );
+  if (numbers.length === 0 || numbers.some((one) => !Number.isFinite(one)))
+    return 'plain numbers behind the shape, and their unit behind the last, such as polygon 0 0, 62 0, 62 48 ft';
+  return unit === undefined ? 'a unit behind the last number: ft, yd or m' : null;
+}
+
 /** A number without the commas between its thousands. */
 const thousands = (text: string): string => text.replace(/(\d),(?=\d{3}(?!\d))/g, '$1');
 
@@ -123,6 +139,8 @@ export const area: Question = {
     if (id === '')
       return [problem('new-not-answer', { found: name, expected: 'a name with a letter a to z or a digit' }, place)];
     if (Object.hasOwn(draft.areas ?? {}, id)) return [problem('new-area-twice', { id }, place)];
+    const unfit = unfitSeries(shape);
+    if (unfit !== null) return [problem('new-not-answer', { found: shape.trim(), expected: unfit }, place)];
     return withArea(draft, id, { ...shapeOf(shape), ...(less.length > 0 && { less: less.map(partOf) }) });
   },
 };

@@ -1,4 +1,4 @@
-import { problem } from '../../base/problem.ts';
+import { type Problem, problem } from '../../base/problem.ts';
 import type { Draft } from '../../model/draft.ts';
 import { GRASSES } from '../../model/grass.ts';
 import type { ProgramAtHand, Question, World } from './question.ts';
@@ -140,5 +140,13 @@ const program: Question = {
     return { program: found.ref };
   },
 };
+
+/** A warning where the program that comes along for the grass is written for another climate than the lawn's. */
+export function otherClimate(draft: Draft, world: World): Problem[] {
+  const climates = climatesOf(draft, world);
+  const own = world.programs.find(({ ref }) => ref === draft.program);
+  if (!own || suits(own, climates)) return [];
+  return [problem('new-other-climate', { program: own.id, climates: own.climate, here: climates }, null)];
+}
 
 export const placeQuestions = [name, place, elevation, units, language, grass, program] as const;

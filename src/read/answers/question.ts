@@ -126,5 +126,5 @@ function judged(fragment: Draft, draft: Draft, world: World, place: AnswerPlace)
   return Object.values(areas ?? {})
     .map(world.netArea)
     .filter((left) => left <= 0)
-    .map((left) => problem('area-empty', { found: area(left) }, place));
+    .map((left) => problem('area-empty', { over: left < 0 ? area(-left) : null }, place));
 }

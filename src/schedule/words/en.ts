@@ -156,7 +156,7 @@ export const en = {
   setLow: 'Set the dial low, put down half one way and half the other, and adjust by what is left.',
   noLabel: 'There is no label entry for this in your products: rate, limits and water-in come from the label in hand.',
   activeRate: (active: string, rate: string, compare: string | null) =>
-    `That brings ${rate} of ${active}${compare === null ? '' : `; the program compares ${compare}`}.`,
+    `That brings ${rate} of ${active}${compare === null ? '' : `, beside ${compare} as published for such work`}.`,
   labelSilent: (missing: readonly string[]) =>
     `The label entry does not say ${missing.join(', ')}: look on the label in hand.`,
   labelDate: (day: string) => `Label last compared on ${day}; the label in hand wins.`,

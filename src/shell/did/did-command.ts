@@ -3,6 +3,7 @@ import { formatDay } from '../../base/day.ts';
 import { hasErrors, type Problem, problem } from '../../base/problem.ts';
 import { dayAt, zoneAt } from '../../base/zone.ts';
 import { type EntryDraft, entryLine } from '../../emit/journal-entry.ts';
+import { folded } from '../../emit/table.ts';
 import type { Journal, JournalEntry } from '../../model/journal.ts';
 import { fileBeside, type Linked, stepIds } from '../../read/link.ts';
 import type { Io } from '../io.ts';
@@ -48,7 +49,7 @@ export function didCommand(words: readonly string[], options: DidOptions, io: Io
   if (hasErrors(done.problems)) return fail(done.problems);
   if (options.json)
     io.stdout(`${JSON.stringify({ kind: 'did', version: 1, ...done.json, problems: done.problems }, null, 2)}\n`);
-  else io.stdout(`${done.lines.join('\n')}\n`);
+  else io.stdout(`${folded(done.lines.join('\n'), io.columns).join('\n')}\n`);
   printProblems(done.problems, io);
   return exitCode(done.problems, options.strict ?? false);
 }

@@ -36,9 +36,10 @@ async function askArea(question: Question, draft: Draft, asking: Asking, put: Pu
   for (;;) {
     const found: { series: Series | null } = { series: null };
     const parse: Question['parse'] = (text, ...rest) => {
-      found.series = seriesIn(text);
-      const parsed = question.parse(text, ...rest);
+      found.series = seriesIn(text, draft.display?.units === 'us' ? 'ft' : 'm');
+      const { series } = found;
       // Its numbers are still to come, so only its name can be wrong.
+      const parsed = question.parse(series ? series.text([series.example]) : text, ...rest);
       return found.series === null || isProblems(parsed) ? parsed : {};
     };
     const outcome = await askOne({ ...question, parse }, draft, asking, put);

@@ -20,7 +20,8 @@ export async function askSeries(
 ): Promise<Outcome> {
   const entries: string[] = [];
   const drafts: (Draft | null)[] = [];
-  say(asking, `One after the other, such as ${series.example}; < takes the last one back.`);
+  const such = `such as ${series.example}${series.unit === null ? '' : `, in ${series.unit}`}`;
+  say(asking, `One after the other, ${such}; < takes the last one back. At least ${series.least}, then Enter alone.`);
   for (;;) {
     const whole = drafts.at(-1) ?? null;
     const line = await asking.terminal.ask(`${series.prompt(entries.length + 1)}${whole ? ' [no more]' : ''}: `);
@@ -34,11 +35,13 @@ export async function askSeries(
       continue;
     }
     if (text === '' && whole) return whole;
-    if (!series.form.test(text)) {
-      say(asking, `For example: ${series.example}`);
+    const entry = series.entry(text);
+    if (entry === null) {
+      const needed = series.least - entries.length;
+      say(asking, `${text === '' && needed > 0 ? `${needed} more at least, ` : 'Expected numbers, '}${such}.`);
       continue;
     }
-    const next = [...entries, text];
+    const next = [...entries, entry];
     const answered = next.length < series.least ? null : answer(area, series.text(next), before, asking.world);
     if (answered && 'problems' in answered) {
       const [fault] = answered.problems;
@@ -46,7 +49,7 @@ export async function askSeries(
       if (!MAY_PASS.includes(fault?.code ?? '')) continue;
     }
     const draft = answered && 'draft' in answered ? answered.draft : null;
-    entries.push(text);
+    entries.push(entry);
     drafts.push(draft);
     if (draft) say(asking, grown(draft));
   }

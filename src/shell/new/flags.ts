@@ -54,10 +54,19 @@ export function fromFlags(question: Question, values: FlagValues, before: Draft,
   for (const { flag, text } of answers) {
     const answered: Answered = answer(question, text, draft, world, flag);
     if ('draft' in answered) draft = answered.draft;
-    else problems.push(...answered.problems);
+    else problems.push(...(second ? answered.problems.map((one) => ofOne(one, text)) : answered.problems));
   }
   return { draft, problems };
 }
+
+/** So much of an answer tells which one it is. */
+const TELLING = 30;
+
+/** A problem of one of several answers to a question, with the answer behind the flag. */
+const ofOne = (one: Problem, text: string): Problem => ({
+  ...one,
+  file: `${one.file} "${text.length > TELLING ? `${text.slice(0, TELLING)}...` : text}"`,
+});
 
 /** The problems of the flags by themselves, to be told before anything is asked. */
 export function flagProblems(values: FlagValues, world: World): readonly Problem[] {

@@ -5,6 +5,7 @@ import { hasErrors, type Problem, problem } from '../../base/problem.ts';
 import { readAll } from '../../compile.ts';
 import { lawnFile } from '../../emit/lawn-file.ts';
 import type { Draft } from '../../model/draft.ts';
+import { otherClimate } from '../../read/answers/place-questions.ts';
 import { readLawn } from '../../read/lawn.ts';
 import { lookupFrom, NotWritten, writeAll } from '../files.ts';
 import type { Io } from '../io.ts';
@@ -53,7 +54,7 @@ export async function newCommand(name: string, options: NewOptions, io: Io): Pro
     draft = made.draft;
   }
   const products = shippedOf('products', io.cwd).map((one) => refFrom(file, one));
-  return write(name, { ...draft, products }, options, io, fail);
+  return write(name, { ...draft, products }, options, io, otherClimate(draft, world), fail);
 }
 
 async function asked(name: string, options: NewOptions, io: Io, world: ReturnType<typeof worldFor>) {
@@ -88,12 +89,13 @@ function isThere(file: string): boolean {
   }
 }
 
-/** Reads the text back with all it names, as a check would, and only then writes it. */
+/** Reads the text back with all it names, as a check would, and only then writes it. @param warnings Of the answers. */
 function write(
   name: string,
   draft: Draft,
   options: NewOptions,
   io: Io,
+  warnings: readonly Problem[],
   fail: (problems: readonly Problem[]) => number,
 ): number {
   const text = lawnFile(draft, randomKey(), path.basename(name));
@@ -112,10 +114,7 @@ function write(
     const lawn = readLawn(text, name, zipLookup).data;
     io.stdout(`${JSON.stringify({ kind: 'new-lawn', version: 1, file: name, lawn }, null, 2)}\n`);
   } else io.stdout(written(name, draft));
-  printProblems(
-    problems.filter(({ severity }) => severity !== 'note'),
-    io,
-  );
+  printProblems([...problems.filter(({ severity }) => severity !== 'note'), ...warnings], io);
   return EXIT.fine;
 }
 

@@ -60,16 +60,17 @@ function sprayed(
   file: string,
 ): { readonly steps: readonly Application[] } | { readonly problems: readonly Problem[] } {
   if (sprayer === null) return { problems: [problem('no-sprayer', { metric: display.units === 'metric' }, { file })] };
-  const open = applications.filter(
-    ({ status, tanks }) => tanks.length > 0 && (status === 'expected' || status === 'open' || status === 'due'),
-  );
+  const open = applications.filter(({ tanks }) => tanks.length > 0);
   if (step === undefined) return { steps: open };
   const named = applications.filter(({ id }) => id === step);
   if (named.length === 0) return { problems: [unknownStep(step, [...new Set(applications.map(({ id }) => id))])] };
   const steps = named.filter(({ tanks }) => tanks.length > 0);
-  return steps.length > 0
-    ? { steps }
-    : { problems: [problem('not-sprayed', { step, allowed: [...new Set(open.map(({ id }) => id))] }, null)] };
+  if (steps.length > 0) return { steps };
+  const allowed = [...new Set(open.map(({ id }) => id))];
+  const over = named.every(({ status }) => !['expected', 'open', 'due'].includes(status)) ? named[0] : undefined;
+  return over
+    ? { problems: [problem('step-over', { step, status: over.status, allowed }, null)] }
+    : { problems: [problem('not-sprayed', { step, allowed }, null)] };
 }
 
 /** The same as plain data: a unit in its key, absent is null. */

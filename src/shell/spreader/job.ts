@@ -41,7 +41,11 @@ export function jobOf(
   const allowed = [...new Set(jobs.map(({ id }) => id))];
   if (!allowed.includes(step))
     return { problem: problem('spreader-step', { found: step, work: first.work, allowed }, null) };
-  return { application: found.find(waits) ?? first };
+  const application = found.find(waits);
+  const open = [...new Set(jobs.filter(waits).map(({ id }) => id))];
+  return application
+    ? { application }
+    : { problem: problem('step-over', { step, status: first.status, allowed: open }, null) };
 }
 
 interface JobInput {
@@ -153,5 +157,5 @@ function loadsOf(application: Application | null, { areas }: Lawn): readonly Loa
     const second = secondPasses.find(({ id }) => id === area.id);
     return [second ? { ...second, secondPass: { mostGPerM2: second.mostGPerM2 } } : area];
   });
-  return waits(application) && open.length > 0 ? open : all;
+  return open.length > 0 ? open : all;
 }
