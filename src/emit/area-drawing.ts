@@ -3,6 +3,7 @@ import type { Point } from '../base/geometry.ts';
 import { between, isInside } from '../base/rings.ts';
 import type { AreaSketch, MeasuredLine, Numbered } from '../model/area-sketch.ts';
 import { areaWords } from './area-words-en.ts';
+import { closed, type Frame, frameOf, pathOf, round } from './drawing-frame.ts';
 import { escaped } from './html.ts';
 import { wrapped } from './table.ts';
 
@@ -15,35 +16,6 @@ const COLOURS = { grass: '#e9efe2', edge: '#5b6650', strip: '#7d8fb3', measure: 
 
 /** More lines or edges than these would cover each other's lengths and numbers. */
 const MOST_LABELS = 40;
-
-const round = (value: number): string => String(Number(value.toFixed(1)));
-
-/** Where a point of the ground lies in the drawing, and how many units of it a metre is. */
-interface Frame {
-  readonly at: (point: Point) => Point;
-  readonly scale: number;
-  readonly height: number;
-}
-
-function frameOf(ring: readonly Point[]): Frame {
-  const [xs, ys] = [ring.map(([x]) => x), ring.map(([, y]) => y)];
-  const [left, top] = [Math.min(...xs), Math.max(...ys)];
-  const [wide, high] = [Math.max(...xs) - left, top - Math.min(...ys)];
-  const scale = PANEL / Math.max(wide, high);
-  return {
-    scale,
-    height: high * scale,
-    at: ([x, y]) => [MARGIN + (x - left) * scale, 2 * MARGIN + (top - y) * scale],
-  };
-}
-
-const pathOf = (points: readonly Point[], { at }: Frame): string =>
-  `M${points
-    .map(at)
-    .map(([x, y]) => `${round(x)},${round(y)}`)
-    .join(' L')}`;
-const closed = (rings: readonly (readonly Point[])[], frame: Frame): string =>
-  rings.map((ring) => `${pathOf(ring, frame)} Z`).join(' ');
 
 /** How far beside a line its length stands: farther to the side than above, since it is wider than high. */
 const AWAY = { high: 18, wide: 22 };
@@ -109,7 +81,7 @@ function squareOf(size: number): Point[] {
 export function areaDrawing(title: string, sketch: AreaSketch, display: Display): string {
   const known = sketch.measured.length > 0;
   const rings = known ? sketch.measured : [squareOf(sketch.size)];
-  const frame = frameOf(rings.flat());
+  const frame = frameOf(rings.flat(), PANEL, [MARGIN, 2 * MARGIN]);
   const notes = areaWords.notes(sketch, display).flatMap((note) => wrapped(note, NOTE));
   const width = PANEL + 2 * MARGIN;
   const below = 3 * MARGIN + frame.height;

@@ -1,5 +1,5 @@
-import type { Point } from '../base/geometry.ts';
 import type { AreaWalk, HalfWalk } from '../model/walk.ts';
+import { closed, type Frame, frameOf, pathOf, round } from './drawing-frame.ts';
 import { escaped } from './html.ts';
 import { passWords } from './pass-words-en.ts';
 import { feedWords } from './words-en.ts';
@@ -24,39 +24,16 @@ const COLOURS = {
   text: '#222222',
 };
 
-const round = (value: number): string => String(Number(value.toFixed(1)));
-
-/** Where a point of an area lies in its panel. */
-interface Frame {
-  readonly at: (point: Point) => string;
-  readonly scale: number;
-  readonly height: number;
-}
-
-function frameOf({ outer }: AreaWalk): Frame {
-  const [xs, ys] = [outer.map(([x]) => x), outer.map(([, y]) => y)];
-  const [left, top] = [Math.min(...xs), Math.max(...ys)];
-  const [wide, high] = [Math.max(...xs) - left, top - Math.min(...ys)];
-  const scale = PANEL / Math.max(wide, high);
-  return {
-    scale,
-    height: high * scale,
-    at: ([x, y]) => `${round((x - left) * scale)},${round((top - y) * scale)}`,
-  };
-}
-
-const closed = (ring: readonly Point[], { at }: Frame): string => `M${ring.map(at).join(' L')} Z`;
-
 /** One way over an area: the grass, the band that it covers, the way itself with arrows, where it begins. */
 function panel(walk: AreaWalk, half: HalfWalk, frame: Frame, clip: string): string[] {
-  const area = [walk.outer, ...walk.holes].map((ring) => closed(ring, frame)).join(' ');
-  const rings = half.round.map((ring) => closed(ring, frame));
-  const lines = half.pieces.map(([from, to]) => `M${frame.at(from)} L${frame.at(to)}`);
+  const area = closed([walk.outer, ...walk.holes], frame);
+  const rings = half.round.map((ring) => closed([ring], frame));
+  const lines = half.pieces.map((piece) => pathOf(piece, frame));
   const band = [...rings, ...lines].join(' ');
-  const [x, y] = frame.at(half.start).split(',');
+  const [x, y] = frame.at(half.start).map(round);
   const turns = half.pieces
     .slice(1)
-    .map(([next], i) => `M${frame.at((half.pieces[i] as HalfWalk['pieces'][number])[1])} L${frame.at(next)}`);
+    .map(([next], i) => pathOf([(half.pieces[i] as HalfWalk['pieces'][number])[1], next], frame));
   const arrows = lines.map((line) => `<path d="${line}" marker-end="url(#on)"/>`);
   return [
     `<clipPath id="${clip}"><path d="${area}" clip-rule="evenodd"/></clipPath>`,
@@ -81,8 +58,8 @@ const ALONG = 0.3;
 
 /** The number of a line, in the order in which they are walked. */
 function numberOf([[ax, ay], [bx, by]]: HalfWalk['pieces'][number], number: number, { at }: Frame): string {
-  const [x = '', y = ''] = at([ax + ALONG * (bx - ax), ay + ALONG * (by - ay)]).split(',');
-  return `<circle cx="${x}" cy="${y}" r="8" fill="#ffffff" stroke="${COLOURS.way}"/><text x="${x}" y="${round(Number(y) + 4)}" font-size="11" text-anchor="middle">${number}</text>`;
+  const [x, y] = at([ax + ALONG * (bx - ax), ay + ALONG * (by - ay)]);
+  return `<circle cx="${round(x)}" cy="${round(y)}" r="8" fill="#ffffff" stroke="${COLOURS.way}"/><text x="${round(x)}" y="${round(y + 4)}" font-size="11" text-anchor="middle">${number}</text>`;
 }
 
 /** A line that is a round length on the ground. */
@@ -110,7 +87,7 @@ export function passesDrawing(title: string, areas: readonly DrawnArea[], bar: (
   const text: string[] = [];
   let y = MARGIN + LINE;
   for (const [row, { title: name, walk, notes }] of areas.entries()) {
-    const frame = frameOf(walk);
+    const frame = frameOf(walk.outer, PANEL);
     text.push(`<text x="${MARGIN}" y="${round(y + LINE)}" font-weight="bold">${escaped(name)}</text>`);
     y += LINE + MARGIN / 2;
     for (const [i, half] of walk.halves.entries()) {

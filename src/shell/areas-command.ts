@@ -13,7 +13,7 @@ import { readLawn } from '../read/lawn.ts';
 import { link } from '../read/link.ts';
 import { lookupFrom, NotWritten, writeAll } from './files.ts';
 import type { Io } from './io.ts';
-import { EXIT, exitCode, printProblems } from './report-problems.ts';
+import { EXIT, exitCode, failing, printProblems } from './report-problems.ts';
 import { whichLawn } from './which-lawn.ts';
 import { zipLookup } from './zips.ts';
 
@@ -30,11 +30,7 @@ export interface AreasOptions {
  * One whose setback names an edge that it does not have is drawn all the same: the drawing tells the numbers.
  */
 export function areasCommand(words: readonly string[], options: AreasOptions, io: Io): number {
-  const fail = (problems: readonly Problem[]): number => {
-    printProblems(problems, io);
-    if (options.json) io.stdout(`${JSON.stringify({ kind: 'problems', version: 1, problems }, null, 2)}\n`);
-    return exitCode(problems, options.strict ?? false);
-  };
+  const fail = failing(options, io);
   const asked = whichLawn(words, undefined, io);
   if ('problems' in asked) return fail(asked.problems);
   const parsed = readLawn(asked.source.text, asked.source.name, zipLookup);

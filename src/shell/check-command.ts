@@ -8,7 +8,7 @@ import { kindOf, problemsOf } from '../read/any.ts';
 import { readProgram } from '../read/program.ts';
 import { lookupFrom, readText } from './files.ts';
 import type { Io } from './io.ts';
-import { exitCode, printProblems } from './report-problems.ts';
+import { exitCode, tellProblems } from './report-problems.ts';
 import { keptWeather } from './weather/kept-weather.ts';
 import { zipLookup } from './zips.ts';
 
@@ -24,8 +24,7 @@ export function checkCommand(files: readonly string[], options: CheckOptions, io
   const unfit = asOf === null ? [problem('as-of', { found: options.asOf ?? '' }, null)] : [];
   const checked = files.map((file) => ({ file, problems: asOf === null ? [] : checkFile(file, asOf, io) }));
   const problems = inOrder([...unfit, ...checked.flatMap((one) => one.problems)]);
-  if (options.json) io.stdout(`${JSON.stringify({ kind: 'problems', version: 1, problems }, null, 2)}\n`);
-  printProblems(problems, io);
+  tellProblems(problems, options.json, io);
   if (!options.json && unfit.length === 0)
     for (const one of checked) if (one.problems.length === 0) io.stdout(`${one.file}: nothing wrong\n`);
   return exitCode(problems, options.strict ?? false);

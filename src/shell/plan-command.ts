@@ -12,7 +12,7 @@ import type { Season } from '../model/season.ts';
 import { lookupFrom, NotWritten, readText, writeAll } from './files.ts';
 import type { Io } from './io.ts';
 import { ledgerPath, readLedger } from './ledger-file.ts';
-import { EXIT, exitCode, printProblems } from './report-problems.ts';
+import { EXIT, exitCode, failing, printProblems } from './report-problems.ts';
 import { keptWeather } from './weather/kept-weather.ts';
 import { type Asked, unknownStep, whichLawn } from './which-lawn.ts';
 import { zipLookup } from './zips.ts';
@@ -32,11 +32,7 @@ export interface PlanOptions {
 /** Plans a lawn: prints the season, writes the feed and the ledger; one step's whole why where a step is named. */
 export function planCommand(words: readonly string[], options: PlanOptions, io: Io): number {
   const strict = options.strict ?? false;
-  const fail = (problems: readonly Problem[]): number => {
-    printProblems(problems, io);
-    if (options.json) io.stdout(`${JSON.stringify({ kind: 'problems', version: 1, problems }, null, 2)}\n`);
-    return exitCode(problems, strict);
-  };
+  const fail = failing(options, io);
   const asked = whichLawn(words, options.asOf, io);
   if ('problems' in asked) return fail(asked.problems);
   const earlier = readEarlier(options.compare, io);

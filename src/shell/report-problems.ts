@@ -43,3 +43,17 @@ export function printProblems(problems: readonly Problem[], io: Io): void {
   });
   io.stderr(`${words.join(', ')}\n`);
 }
+
+/** Prints problems, to a program that asked for JSON as such too. */
+export function tellProblems(problems: readonly Problem[], json: boolean | undefined, io: Io): void {
+  if (json) io.stdout(`${JSON.stringify({ kind: 'problems', version: 1, problems }, null, 2)}\n`);
+  printProblems(problems, io);
+}
+
+/** The end of a command that cannot go on: tells its problems and gives the exit code. */
+export const failing =
+  ({ json, strict }: { readonly json?: boolean; readonly strict?: boolean }, io: Io) =>
+  (problems: readonly Problem[]): number => {
+    tellProblems(problems, json, io);
+    return exitCode(problems, strict ?? false);
+  };

@@ -8,7 +8,7 @@ import type { Journal, JournalEntry } from '../../model/journal.ts';
 import { fileBeside, type Linked, stepIds } from '../../read/link.ts';
 import type { Io } from '../io.ts';
 import { addEntry } from '../journal-file.ts';
-import { EXIT, exitCode, printProblems } from '../report-problems.ts';
+import { EXIT, exitCode, printProblems, tellProblems } from '../report-problems.ts';
 import { whichLawn } from '../which-lawn.ts';
 import { closeSeason } from './close-season.ts';
 import { targetOf, writtenAs } from './corrected.ts';
@@ -29,8 +29,7 @@ import { withProduct } from './with-product.ts';
 /** Writes down work that was done: an entry of the journal, the undoing of one, or the close of a season; shows and exports the journal. */
 export function didCommand(words: readonly string[], options: DidOptions, io: Io): number {
   const fail = (problems: readonly Problem[]): number => {
-    printProblems(problems, io);
-    if (options.json) io.stdout(`${JSON.stringify({ kind: 'problems', version: 1, problems }, null, 2)}\n`);
+    tellProblems(problems, options.json, io);
     const unwritten = problems.some(({ code }) => code === 'write-failed');
     return unwritten ? EXIT.usage : exitCode(problems, options.strict ?? false);
   };

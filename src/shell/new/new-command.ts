@@ -9,7 +9,7 @@ import { otherClimate } from '../../read/answers/place-questions.ts';
 import { readLawn } from '../../read/lawn.ts';
 import { lookupFrom, NotWritten, writeAll } from '../files.ts';
 import type { Io } from '../io.ts';
-import { EXIT, printProblems } from '../report-problems.ts';
+import { EXIT, printProblems, tellProblems } from '../report-problems.ts';
 import { zipLookup } from '../zips.ts';
 import { askAll } from './ask-all.ts';
 import { say } from './ask-one.ts';
@@ -30,8 +30,7 @@ export interface NewOptions extends FlagValues {
  */
 export async function newCommand(name: string, options: NewOptions, io: Io): Promise<number> {
   const fail = (problems: readonly Problem[]): number => {
-    printProblems(problems, io);
-    if (options.json) io.stdout(`${JSON.stringify({ kind: 'problems', version: 1, problems }, null, 2)}\n`);
+    tellProblems(problems, options.json, io);
     return EXIT.usage;
   };
   const file = path.resolve(io.cwd, name);

@@ -6,7 +6,7 @@ import type { Application, Season } from '../../model/season.ts';
 import { lookupFrom } from '../files.ts';
 import type { Io } from '../io.ts';
 import { ledgerPath, readLedger } from '../ledger-file.ts';
-import { EXIT, exitCode, printProblems } from '../report-problems.ts';
+import { EXIT, exitCode, failing, printProblems } from '../report-problems.ts';
 import { keptWeather } from '../weather/kept-weather.ts';
 import { unknownStep, whichLawn } from '../which-lawn.ts';
 import { zipLookup } from '../zips.ts';
@@ -20,11 +20,7 @@ interface SprayerOptions {
 /** Prints what the lawn's sprayer puts down and how its tanks are filled, for every sprayed step to come or for one. */
 export function sprayerCommand(words: readonly string[], options: SprayerOptions, io: Io): number {
   const strict = options.strict ?? false;
-  const fail = (problems: readonly Problem[]): number => {
-    printProblems(problems, io);
-    if (options.json) io.stdout(`${JSON.stringify({ kind: 'problems', version: 1, problems }, null, 2)}\n`);
-    return exitCode(problems, strict);
-  };
+  const fail = failing(options, io);
   const asked = whichLawn(words, options.asOf, io);
   if ('problems' in asked) return fail(asked.problems);
   const { ledger, problems: ledgerProblems } = readLedger(ledgerPath(asked.file), io.cwd);

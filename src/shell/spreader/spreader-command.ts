@@ -7,7 +7,7 @@ import type { SpreaderReport } from '../../model/spreader-report.ts';
 import { lookupFrom, NotWritten, writeAll } from '../files.ts';
 import type { Io } from '../io.ts';
 import { ledgerPath, readLedger } from '../ledger-file.ts';
-import { EXIT, exitCode, printProblems } from '../report-problems.ts';
+import { EXIT, exitCode, failing, printProblems } from '../report-problems.ts';
 import { keptWeather } from '../weather/kept-weather.ts';
 import { whichLawn } from '../which-lawn.ts';
 import { zipLookup } from '../zips.ts';
@@ -27,11 +27,7 @@ export interface SpreaderOptions {
 /** Tells how a step is put down with a spreader, and draws the ways over the areas. */
 export function spreaderCommand(words: readonly string[], options: SpreaderOptions, io: Io): number {
   const strict = options.strict ?? false;
-  const fail = (problems: readonly Problem[]): number => {
-    printProblems(problems, io);
-    if (options.json) io.stdout(`${JSON.stringify({ kind: 'problems', version: 1, problems }, null, 2)}\n`);
-    return exitCode(problems, strict);
-  };
+  const fail = failing(options, io);
   const asked = whichLawn(words, options.asOf, io);
   if ('problems' in asked) return fail(asked.problems);
   const { value: linked, problems: readProblems } = readAll({

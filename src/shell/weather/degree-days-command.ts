@@ -8,7 +8,7 @@ import { degreeDaysReport } from '../../emit/weather-report.ts';
 import { CUTOFFS, type Cutoff, type DegreeDayMethod, METHODS } from '../../model/heat.ts';
 import type { DegreeDaysReport } from '../../model/weather-report.ts';
 import type { Io } from '../io.ts';
-import { EXIT, exitCode, printProblems } from '../report-problems.ts';
+import { EXIT, exitCode, printProblems, tellProblems } from '../report-problems.ts';
 import { type LawnClimate, lawnClimate } from './lawn-climate.ts';
 import { tenth, type WeatherOptions } from './show-command.ts';
 
@@ -45,8 +45,7 @@ export function degreeDaysCommand(words: readonly string[], options: DegreeDaysO
       ),
     );
   const tell = (problems: readonly Problem[], code: number): number => {
-    if (options.json) io.stdout(`${JSON.stringify({ kind: 'problems', version: 1, problems }, null, 2)}\n`);
-    printProblems(problems, io);
+    tellProblems(problems, options.json, io);
     return code;
   };
   if ('problems' in question || from === null) return tell(wrong, EXIT.usage);

@@ -7,7 +7,7 @@ import { weatherReport } from '../../emit/weather-report.ts';
 import { signal } from '../../model/weather.ts';
 import type { Beside, WeatherReport } from '../../model/weather-report.ts';
 import type { Io } from '../io.ts';
-import { exitCode, printProblems } from '../report-problems.ts';
+import { exitCode, printProblems, tellProblems } from '../report-problems.ts';
 import { type LawnClimate, lawnClimate } from './lawn-climate.ts';
 
 export interface WeatherOptions {
@@ -24,9 +24,7 @@ export function weatherShowCommand(words: readonly string[], options: WeatherOpt
   const found = lawnClimate(words, options.asOf, undefined, io);
   const code = exitCode(found.problems, options.strict ?? false);
   if (!('climate' in found)) {
-    if (options.json)
-      io.stdout(`${JSON.stringify({ kind: 'problems', version: 1, problems: found.problems }, null, 2)}\n`);
-    printProblems(found.problems, io);
+    tellProblems(found.problems, options.json, io);
     return code;
   }
   const report = reportOf(found);
