@@ -19,7 +19,7 @@ import { checkLawn } from './agronomy/check.ts';
 import type { Day } from './base/day.ts';
 import { hasErrors, inOrder, type Problem } from './base/problem.ts';
 import { calendarOf } from './emit/calendar.ts';
-import type { Detail } from './emit/events.ts';
+import type { Detail } from './emit/events/all.ts';
 import { problemsOfAreas, problemsOfPans, problemsOfTests } from './measures.ts';
 import type { Lawn } from './model/lawn.ts';
 import { emptyLedger, type Ledger } from './model/ledger.ts';

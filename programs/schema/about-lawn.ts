@@ -231,18 +231,4 @@ export const aboutLawn: About = {
   notices: ['Notices that were given or posted, and when.', 'Two signs at the gate from 08:00; the lighthouse told'],
   corrects: ['The entry that this one stands in place of: its id, or its day and step.', '2027-04-03 autumn-feed-1'],
   undo: ['With `corrects`: takes that entry away.'],
-
-  // Ledger
-  events: ['One entry an event, in the order of their UIDs.'],
-  uid: ['What calendars know the event by; never reused.', '7f3k9q2m-2027-autumn-feed-1-job@soilclock.invalid'],
-  'events.kind': ['A job, a window of days, or a day of the soil.'],
-  'events.season': ['The year in which its season begins.', 2027],
-  'events.step': ['The step that it is of.', 'autumn-feed-1'],
-  'events.day': ['The chosen day, or the first day of a window.', '2027-04-03'],
-  dueSince: ['The first published day that passed without the work being done.', '2027-04-03'],
-  hash: ['Of what the event says; another one is a new revision.', 'e3b0c44298fc1c14'],
-  sequence: ['How often it was revised.', 2],
-  lastModified: ['When it was revised last.', '2027-04-02T00:00:00Z'],
-  summary: ['The title of that revision.', 'Autumn feed'],
-  description: ['The words of that revision.', 'Spread 16 lb on the front.'],
 };

@@ -6,10 +6,11 @@ import { LedgerSchema } from '../../src/model/ledger.ts';
 import { ProductsSchema } from '../../src/model/product.ts';
 import { ExtendingSchema, ProgramSchema } from '../../src/model/program.ts';
 import { aboutLawn } from './about-lawn.ts';
+import { aboutLedger } from './about-ledger.ts';
 import { aboutProgram } from './about-program.ts';
 
 /** What editors show beside each key. */
-export const about = { ...aboutProgram, ...aboutLawn };
+export const about = { ...aboutProgram, ...aboutLawn, ...aboutLedger };
 
 /** The schemas of the files that people write, by file name. */
 export const schemas = () => ({

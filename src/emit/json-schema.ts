@@ -57,9 +57,9 @@ export function jsonSchemaOf(
   const convert = (of: Node, path: string): JsonSchema => {
     const { forms, name, quantity, sign, pattern } = toldBy(of);
     if (name !== undefined) {
-      if (!definitions.has(name) && forms) {
+      if (!definitions.has(name)) {
         definitions.set(name, {});
-        definitions.set(name, either(forms(), name));
+        definitions.set(name, forms ? either(forms(), name) : narrowed(of, name));
       }
       return { $ref: `#/$defs/${name}` };
     }

@@ -5,7 +5,7 @@ import { type Problem, problem } from '../base/problem.ts';
 import { formatInstant } from '../base/zone.ts';
 import { type Compiled, compile } from '../compile.ts';
 import { compareSeasons, movesInWords } from '../emit/compare.ts';
-import type { Detail } from '../emit/events.ts';
+import type { Detail } from '../emit/events/all.ts';
 import { planReport, stepReport } from '../emit/report.ts';
 import { folded } from '../emit/table.ts';
 import type { Season } from '../model/season.ts';

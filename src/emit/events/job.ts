@@ -1,0 +1,60 @@
+import type { Application, Season } from '../../model/season.ts';
+import { feedWords as words } from '../words-en.ts';
+import { type DraftEvent, fitted, nextDay, odds, uidOf } from './draft.ts';
+
+/** The work itself, on its day and with its hours. */
+export function jobEvent(season: Season, application: Application): DraftEvent[] {
+  const { id, date, start, end, status, name } = application;
+  if (date === null) return [];
+  const timed = start !== null && end !== null;
+  return [
+    {
+      uid: uidOf(season, 'job', application.season, id),
+      kind: 'job',
+      season: application.season,
+      step: id,
+      day: date,
+      dueSince: application.dueSince,
+      allDay: !timed,
+      start: timed ? start : date,
+      end: timed ? end : nextDay(date),
+      summary: status === 'done' ? words.doneTitle(name) : words.jobTitle(name, application.inAll),
+      description: jobText(season, application),
+      status: status === 'expected' ? 'TENTATIVE' : 'CONFIRMED',
+      transparent: status === 'done',
+      categories: [words.category],
+      remindersMin: status === 'done' ? [] : season.remindersMin,
+      substance: [
+        date,
+        start,
+        end,
+        status,
+        application.areas.map(({ id: area, product, amount }) => [area, product, amount]),
+        application.cautions,
+        odds(application.inWindow),
+        application.dueSince,
+        name,
+        season.remindersMin,
+        ...application.secondPasses.map(({ id: area, amount, dial }) => [area, amount, dial]),
+        ...application.tanks.map(({ count, sprayL, amount }) => [count, sprayL, amount]),
+      ],
+    },
+  ];
+}
+
+function jobText(season: Season, { how, why, notJudged, cautions, status, used }: Application): string {
+  const section = (title: string, lines: readonly string[]) =>
+    lines.length === 0 ? [] : [title, ...lines.map((line) => `- ${line}`), ''];
+  const asOf = words.asOf(season.asOf, season.weather.observedThrough, season.weather.generated);
+  if (status === 'done') return fitted([...section(words.whatWasDone, used), asOf], []);
+  return fitted(
+    [
+      ...section(words.whatToDo, how),
+      ...(notJudged.length > 0 ? [words.lookFirst(notJudged), ''] : []),
+      ...section(words.cautions, cautions),
+      words.labelWins,
+      asOf,
+    ],
+    ['', ...section(words.why, why)],
+  );
+}

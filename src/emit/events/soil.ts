@@ -1,0 +1,31 @@
+import type { Season } from '../../model/season.ts';
+import { feedWords as words } from '../words-en.ts';
+import { type DraftEvent, fitted, nextDay, uidOf } from './draft.ts';
+
+/** The one event that changes every day: the values of today. A feed is never empty, since this stands in it. */
+export function soilEvent(season: Season): DraftEvent[] {
+  const { today, asOf } = season;
+  return [
+    {
+      uid: uidOf(season, 'soil', season.season.year, null),
+      kind: 'soil',
+      season: season.season.year,
+      step: null,
+      day: asOf,
+      dueSince: null,
+      allDay: true,
+      start: asOf,
+      end: nextDay(asOf),
+      summary: today.title,
+      description: fitted(
+        [...today.lines, '', words.asOf(asOf, season.weather.observedThrough, season.weather.generated)],
+        ['', ...season.now],
+      ),
+      status: 'CONFIRMED',
+      transparent: true,
+      categories: [words.category],
+      remindersMin: [],
+      substance: [asOf, today.lines, season.now],
+    },
+  ];
+}

@@ -1,0 +1,38 @@
+import { displayOf } from '../../base/display.ts';
+import type { Application, Season } from '../../model/season.ts';
+import { feedWords as words } from '../words-en.ts';
+import { type DraftEvent, fitted, isOpen, nextDay, odds, uidOf } from './draft.ts';
+
+/** The days in which the work is right. */
+export function windowEvent(season: Season, application: Application): DraftEvent[] {
+  const { id, name, status, window, chance, why, season: year } = application;
+  const [first, last] = [window.opens.p50, window.closes.p50];
+  if (first === null || last === null || !isOpen(application)) return [];
+  return [
+    {
+      uid: uidOf(season, 'window', year, id),
+      kind: 'window',
+      season: year,
+      step: id,
+      day: first,
+      dueSince: null,
+      allDay: true,
+      start: first,
+      end: nextDay(last),
+      summary: words.windowTitle(name),
+      description: fitted(
+        [
+          words.windowText(window.opens, window.closes, displayOf(season.display.units, season.display.language)),
+          '',
+          words.asOf(season.asOf, season.weather.observedThrough, season.weather.generated),
+        ],
+        ['', ...why],
+      ),
+      status: status === 'expected' ? 'TENTATIVE' : 'CONFIRMED',
+      transparent: true,
+      categories: [words.category],
+      remindersMin: [],
+      substance: [first, last, status, odds(chance), name],
+    },
+  ];
+}
