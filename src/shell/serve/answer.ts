@@ -70,4 +70,4 @@ const isWhole = (feed: Buffer): boolean => /END:VCALENDAR\s*$/.test(feed.subarra
 
 /** If-None-Match: a list of tags, weak or strong, or a star (RFC 9110, 13.1.2). */
 const knows = (asked: string | undefined, tag: string): boolean =>
-  asked?.split(',').some((part) => part.trim() === '*' || part.trim().replace(/^W\//, '') === tag);
+  asked?.split(',').some((part) => part.trim() === '*' || part.trim().replace(/^W\//, '') === tag) ?? false;
