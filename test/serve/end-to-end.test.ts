@@ -1,17 +1,18 @@
 /**
- * A season from its plan to the phone: planned twice, served, and taken by calendar programs. What the second feed holds is
+ * A season from its plan to the phone: planned three times, served, and taken by calendar programs. What the second feed holds is
  * what each of them has to hold then, and what did not change they must not have touched.
  */
 import { beforeAll, describe, expect, test } from 'vitest';
 import { ModelClient, RULES } from './model-clients.ts';
 import { CalendarServer, Subscriber, withPrograms } from './programs.ts';
 import { serving } from './server.ts';
-import { eventsOf, type FeedEvent, twoPlans } from './two-plans.ts';
+import { eventsOf, type FeedEvent, threePlans } from './three-plans.ts';
 
-const plans = await twoPlans();
+const plans = await threePlans();
 const port = await serving(plans.site);
 const first = eventsOf(plans.texts[0]);
 const second = eventsOf(plans.texts[1]);
+const third = eventsOf(plans.texts[2]);
 const { uidOf } = plans;
 
 /** UIDs that both feeds hold with the same lines; and all others. */
@@ -50,6 +51,23 @@ describe('the second feed', () => {
   });
 });
 
+describe('the third feed', () => {
+  test('has the step that was skipped on the calendar again', () =>
+    expect(third.get(uidOf('skipped'))?.status).toBe('TENTATIVE'));
+  test('moves the moved step back towards its first day', () => {
+    const [, later = '', back = ''] = [first, second, third].map((feed) => feed.get(uidOf('moved'))?.start);
+    expect(back < later).toBe(true);
+  });
+  test('lets no SEQUENCE and no LAST-MODIFIED fall', () => {
+    const fallen = [...third.values()].filter(({ uid, sequence, lastModified }) =>
+      [first.get(uid), second.get(uid)].some(
+        (before) => before && (before.sequence > sequence || before.lastModified > lastModified),
+      ),
+    );
+    expect(fallen).toEqual([]);
+  });
+});
+
 describe.each(Object.entries(RULES))('a client that goes by: %s', (_, takes) => {
   const path = `/${plans.feed}`;
   let client: ModelClient;
@@ -70,6 +88,19 @@ describe.each(Object.entries(RULES))('a client that goes by: %s', (_, takes) => 
   });
   test('is told again that nothing has changed', async () =>
     expect(await client.poll(port, path)).toEqual({ status: 304, touched: [] }));
+  test('holds exactly the third feed after it', async () => {
+    plans.publish(2);
+    await client.poll(port, path);
+    expect(client.held).toEqual(third);
+  });
+  test('holds exactly the third, too, where it was away for the second', async () => {
+    const away = new ModelClient(takes);
+    for (const feed of [0, 2] as const) {
+      plans.publish(feed);
+      await away.poll(port, path);
+    }
+    expect(away.held).toEqual(third);
+  });
   test('would stay with the old day, were a move not told as a revision', () => {
     const [before, after] = [first.get(uidOf('moved')), second.get(uidOf('moved'))];
     if (!before || !after) throw new Error('no moved step');
@@ -114,6 +145,12 @@ withPrograms(['vdirsyncer', 'khal'], () => {
     const after = subscriber.marks();
     const kept = [...before].filter(([title, mark]) => after.get(title) === mark).map(([title]) => title);
     expect(kept.sort()).toEqual(same.map((uid) => first.get(uid)?.summary).sort());
+  });
+  test('after the third feed exactly that is there', async () => {
+    plans.publish(2);
+    await subscriber.sync();
+    expect(nameless(subscriber.holds())).toEqual(nameless(third));
+    expect(await subscriber.shows()).toEqual(shown(third));
   });
 });
 

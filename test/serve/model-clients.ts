@@ -1,6 +1,6 @@
 /** Calendar programs as models: each polls a feed as real ones do, and takes an event's revision by one of the two rules. */
 import { ask } from './server.ts';
-import { eventsOf, type FeedEvent } from './two-plans.ts';
+import { eventsOf, type FeedEvent } from './three-plans.ts';
 
 /** Whether a known event is taken anew. */
 type Takes = (held: FeedEvent, offered: FeedEvent) => boolean;

@@ -6,7 +6,7 @@ import path from 'node:path';
 import { promisify } from 'node:util';
 import { afterAll, describe } from 'vitest';
 import { folderWith } from '../kit.ts';
-import { eventsOf } from './two-plans.ts';
+import { eventsOf } from './three-plans.ts';
 
 const environment = (home: string) => ({ ...process.env, HOME: home, LC_ALL: 'C.UTF-8', TZ: 'UTC' });
 

@@ -1,6 +1,7 @@
 /**
- * A small lawn planned twice by the command, on 2 and on 20 April: in between a cold spell, work done, a step skipped that
- * another waits for, one taken out of the program and one put in.
+ * A small lawn planned by the command on 2, 20 and 27 April. Before the second plan a cold spell, work done, a step skipped
+ * that another waits for, one taken out of the program and one put in; before the third a warm week, and the step is not
+ * skipped after all.
  */
 import { readFileSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
@@ -18,6 +19,12 @@ const FOLLOWING =
 const KEPT = [dated('kept-1', '09-01', '09-20'), dated('kept-2', '10-10', '10-30')].join('');
 const BEFORE = `${dated('done', '03-25', '04-18')}${MOVED}${dated('skipped', '05-20', '06-05')}${FOLLOWING}${dated('taken-out', '06-20', '07-05')}${KEPT}`;
 const AFTER = BEFORE.replace(dated('taken-out', '06-20', '07-05'), dated('put-in', '07-25', '08-10'));
+
+/** 9 °C below from 2 April, 10 °C above from 20 April. */
+const coldSpell = (day: number): number => {
+  const since = day - Date.parse('2027-04-02') / 86_400_000;
+  return since < 0 ? 0 : since < 18 ? -9 : 10;
+};
 
 /** An event of a feed, as its lines unfolded; what clients compare beside it. */
 export interface FeedEvent {
@@ -52,19 +59,19 @@ export function eventsOf(text: string): ReadonlyMap<string, FeedEvent> {
   );
 }
 
-export interface TwoPlans {
+export interface ThreePlans {
   /** The folder that is served. */
   readonly site: string;
   readonly feed: string;
-  readonly texts: readonly [string, string];
+  readonly texts: readonly [string, string, string];
   /** The event of a step, whatever its feed calls it besides. */
   readonly uidOf: (step: string) => string;
-  /** Puts the first or the second feed in its place. */
-  readonly publish: (which: 0 | 1) => void;
+  /** Puts one of the feeds in its place. */
+  readonly publish: (which: 0 | 1 | 2) => void;
 }
 
-/** Plans twice, and keeps both feeds. */
-export async function twoPlans(): Promise<TwoPlans> {
+/** Plans three times, and keeps the feeds. */
+export async function threePlans(): Promise<ThreePlans> {
   const cwd = folderWith({
     'lawn.yaml': lawnText('products: [{ id: urea, form: granular, analysis: 46-0-0 }]\n'),
     'program.yaml': programText(BEFORE),
@@ -79,14 +86,20 @@ export async function twoPlans(): Promise<TwoPlans> {
   await run(2, 'plan', 'lawn.yaml');
   const first = readFileSync(file, 'utf8');
 
-  const cold = (day: number) => (day >= Date.parse('2027-04-02') / 86_400_000 ? -9 : 0);
-  writeFileSync(path.join(cwd, 'weather.csv'), inventedWeather('2012-01-01', '2027-04-19', cold));
-  writeFileSync(path.join(cwd, 'program.yaml'), programText(AFTER));
+  const weather = (through: string) =>
+    writeFileSync(path.join(cwd, 'weather.csv'), inventedWeather('2012-01-01', through, coldSpell));
   const lawn = readFileSync(path.join(cwd, 'lawn.yaml'), 'utf8');
+  weather('2027-04-19');
+  writeFileSync(path.join(cwd, 'program.yaml'), programText(AFTER));
   writeFileSync(path.join(cwd, 'lawn.yaml'), `${lawn}steps: { skipped: skip }\n`);
   await run(20, 'did', 'lawn.yaml', 'done', '--date', '2027-04-10', '--used', '9 oz');
   await run(20, 'plan', 'lawn.yaml');
-  const texts = [first, readFileSync(file, 'utf8')] as const;
+  const second = readFileSync(file, 'utf8');
+
+  weather('2027-04-26');
+  writeFileSync(path.join(cwd, 'lawn.yaml'), lawn);
+  await run(27, 'plan', 'lawn.yaml');
+  const texts = [first, second, readFileSync(file, 'utf8')] as const;
   return {
     site: path.dirname(file),
     feed,
