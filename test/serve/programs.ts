@@ -19,6 +19,12 @@ const installed = (command: string): boolean => {
   }
 };
 
+/** Runs a program until the tests of the file are over. */
+function background(home: string, command: string, args: readonly string[]): void {
+  const child = spawn(command, args, { cwd: home, env: environment(home), stdio: 'ignore' });
+  afterAll(() => void child.kill());
+}
+
 /** Tests with these programs; where one is absent their name says so. */
 export function withPrograms(commands: readonly string[], tests: () => void): void {
   const absent = commands.filter((command) => !installed(command));
@@ -134,12 +140,7 @@ type = none
 filesystem_folder = collections
 `,
     });
-    const child = spawn('radicale', ['--config', 'radicale.conf'], {
-      cwd: home,
-      env: environment(home),
-      stdio: 'ignore',
-    });
-    afterAll(() => void child.kill());
+    background(home, 'radicale', ['--config', 'radicale.conf']);
     const server = new CalendarServer(port);
     await server.#answers();
     return server;
