@@ -3,6 +3,7 @@ import { spawn } from 'node:child_process';
 import { once } from 'node:events';
 import path from 'node:path';
 import { describe, expect, test } from 'vitest';
+import { hostsOf, isLoopback } from '../../src/shell/serve/addresses.ts';
 import { serveCommand } from '../../src/shell/serve/serve-command.ts';
 import { folderWith, root, soilclock } from '../kit.ts';
 import { ask, serving } from './server.ts';
@@ -18,7 +19,11 @@ const site = () =>
 const codes = (stderr: string) => [...stderr.matchAll(/\[([a-z-]+)\]$/gm)].map(([, code]) => code);
 
 /** Runs the command until it has listened, and asks it something. */
-async function whileServing<T>(cwd: string, options: { host?: string }, meanwhile: (port: number) => Promise<T>) {
+async function whileServing<T>(
+  cwd: string,
+  options: { host?: string },
+  meanwhile: (port: number, said: () => string) => Promise<T>,
+) {
   const [out, err]: [string[], string[]] = [[], []];
   const io = { stdout: (text: string) => void out.push(text), stderr: (text: string) => void err.push(text) };
   let end = () => {};
@@ -34,7 +39,7 @@ async function whileServing<T>(cwd: string, options: { host?: string }, meanwhil
   );
   while (out.length === 0) await new Promise((later) => setTimeout(later, 5));
   const port = Number(/:(\d+)\//.exec(out[0] ?? '')?.[1]);
-  const answered = await meanwhile(port);
+  const answered = await meanwhile(port, () => out.join(''));
   end();
   return { code: await running, answered, port, stdout: out.join(''), stderr: err.join('') };
 }
@@ -57,11 +62,18 @@ describe('while it serves', () => {
     const { answered } = await whileServing(site(), {}, (port) => ask(port, '/sub/my%20yard.ics'));
     expect(answered.body.toString()).toBe(FEED);
   });
-  test('to all networks, it names the addresses of the machine in them and that there is no password', async () => {
-    const { stdout } = await whileServing(site(), { host: '0.0.0.0' }, async () => {});
+  test('to all networks, the addresses of the machine in them that it names lead to the feed too', async () => {
+    const { stdout, answered } = await whileServing(site(), { host: '0.0.0.0' }, async (_, said) => {
+      const addresses = said().match(/http:\/\/\S+\.ics/g) ?? [];
+      return Promise.all(addresses.map(async (one) => (await fetch(one)).status));
+    });
+    expect(answered.length).toBeGreaterThan(1);
+    expect(answered.every((status) => status === 200)).toBe(true);
     expect(stdout).not.toContain('//0.0.0.0');
     expect(stdout).toContain('no password');
   });
+  test('to this machine, it does not warn of others', async () =>
+    expect((await whileServing(site(), {}, async () => {})).stdout).not.toContain('no password'));
   test('after its end nobody answers', async () => {
     const { port } = await whileServing(site(), {}, async () => {});
     await expect(ask(port, '/lawn.ics')).rejects.toMatchObject({ code: 'ECONNREFUSED' });
@@ -71,6 +83,17 @@ describe('while it serves', () => {
     expect([code, codes(stderr)]).toEqual([0, ['serve-no-feed']]);
   });
 });
+
+test.each([
+  ['localhost', true],
+  ['::1', true],
+  ['0.0.0.0', false],
+  ['::', false],
+  ['pi.local', false],
+  ['192.0.2.1', false],
+])('%s is reached from this machine alone: %s', (host, alone) => expect(isLoopback(host)).toBe(alone));
+
+test('an IPv6 address stands in brackets', () => expect(hostsOf('2001:db8::1', 80)).toEqual(['[2001:db8::1]:80']));
 
 describe('refused', () => {
   test('a port that is taken', async () => {

@@ -5,8 +5,11 @@ import { typeOf } from './site-file.ts';
 
 /** This machine alone. */
 export const LOOPBACK = 'localhost';
-/** Every network that the machine is in. */
-const EVERYWHERE = ['0.0.0.0', '::'];
+/** Every network that the machine is in, and what kinds of addresses it has there. */
+const EVERYWHERE: Readonly<Record<string, readonly string[]>> = { '0.0.0.0': ['IPv4'], '::': ['IPv4', 'IPv6'] };
+
+/** Whether a host is reached from this machine alone. */
+export const isLoopback = (host: string): boolean => host === LOOPBACK || host === '::1' || /^127\./.test(host);
 
 /** No site is nested deeper; a whole disk that is named by mistake is not walked. */
 const DEEPEST = 4;
@@ -37,15 +40,16 @@ function entriesOf(folder: string): readonly Dirent[] {
 
 /** The hosts by which a server is reached, as they stand in an address. */
 export function hostsOf(host: string, port: number): readonly string[] {
-  const names = EVERYWHERE.includes(host) ? ownAddresses() : [host];
+  const families = EVERYWHERE[host];
+  const names = families ? ownAddresses(families) : [host];
   return names.map((name) => `${name.includes(':') ? `[${name}]` : name}:${port}`);
 }
 
 /** The addresses of this machine in its networks; IPv6 ones of the link alone lead nowhere without a scope. */
-function ownAddresses(): readonly string[] {
+function ownAddresses(families: readonly string[]): readonly string[] {
   const own = Object.values(networkInterfaces())
     .flatMap((all) => all ?? [])
-    .filter(({ internal, address }) => !internal && !address.startsWith('fe80:'))
+    .filter(({ internal, family, address }) => !internal && families.includes(family) && !address.startsWith('fe80:'))
     .map(({ address }) => address);
   return own.length > 0 ? own : [LOOPBACK];
 }

@@ -4,7 +4,7 @@ import { type Problem, problem } from '../../base/problem.ts';
 import { folded } from '../../emit/table.ts';
 import type { Io } from '../io.ts';
 import { EXIT, failing, printProblems } from '../report-problems.ts';
-import { feedsIn, hostsOf, LOOPBACK } from './addresses.ts';
+import { feedsIn, hostsOf, isLoopback, LOOPBACK } from './addresses.ts';
 import { listen } from './listen.ts';
 
 export interface ServeOptions {
@@ -66,10 +66,9 @@ function tell(root: string, folder: string, host: string, port: number, io: Io):
       `  http://${at}${feed}   to type in`,
     ]),
   );
-  const who =
-    host === LOOPBACK
-      ? 'Only this machine reaches it; --host 0.0.0.0 opens it to your network.'
-      : 'Whoever is in that network and knows an address can read it: there is no password.';
+  const who = isLoopback(host)
+    ? 'Only this machine reaches it; --host 0.0.0.0 opens it to your network.'
+    : 'Whoever is in that network and knows an address can read it: there is no password.';
   const lines = [
     `Serving ${folder} at ${hosts.map((at) => `http://${at}/`).join(' ')}`,
     ...addresses,
