@@ -5,6 +5,7 @@ import type { Run } from './shell/commands/common.ts';
 import { addDid } from './shell/commands/did.ts';
 import { addNew } from './shell/commands/new.ts';
 import { addPlan } from './shell/commands/plan.ts';
+import { addServe } from './shell/commands/serve.ts';
 import { addSprayer } from './shell/commands/sprayer.ts';
 import { addSpreader } from './shell/commands/spreader.ts';
 import { addWeather } from './shell/commands/weather.ts';
@@ -41,6 +42,7 @@ export async function main(argv: readonly string[], io: Io): Promise<number> {
   addCheck(program, run);
   addDid(program, run);
   addWeather(program, run);
+  addServe(program, run);
 
   try {
     await program.parseAsync([...argv], { from: 'user' });

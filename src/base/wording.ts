@@ -5,6 +5,7 @@ import { journal } from './wording/journal.ts';
 import { lawn } from './wording/lawn.ts';
 import { newLawn } from './wording/new.ts';
 import { plan } from './wording/plan.ts';
+import { serve } from './wording/serve.ts';
 import { services } from './wording/services.ts';
 import { weather } from './wording/weather.ts';
 
@@ -18,6 +19,7 @@ export const wording = {
   ...newLawn,
   ...weather,
   ...services,
+  ...serve,
   ...plan,
   ...journal,
   ...did,

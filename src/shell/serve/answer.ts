@@ -1,0 +1,73 @@
+import { createHash } from 'node:crypto';
+import { readFile } from 'node:fs/promises';
+import type { IncomingMessage, ServerResponse } from 'node:http';
+import { siteFile } from './site-file.ts';
+
+/** How long a reader may go on with what it has [s]: feeds change once a day, and a replan should show within the hour. */
+const MAX_AGE_S = 900;
+const RETRY_S = '60';
+
+/** What every answer carries: a feed's address is a secret of the household, told to no other place and to no search engine. */
+const ALWAYS = {
+  'Referrer-Policy': 'no-referrer',
+  'X-Robots-Tag': 'noindex, nofollow',
+  'X-Content-Type-Options': 'nosniff',
+  'Content-Security-Policy': "default-src 'none'; img-src 'self'; style-src 'self' 'unsafe-inline'",
+} as const;
+
+type Headers = Readonly<Record<string, string>>;
+
+/**
+ * Answers requests from a site's folder, read-only. Nothing is kept between two of them, and nothing is logged: an address
+ * may be a secret.
+ *
+ * A feed that does not end is being copied just now; a reader that took it would drop events, so that it is told to come again.
+ * There is no compression: a calendar program in wide use stumbles over it.
+ */
+export const answering =
+  (root: string) =>
+  async (request: IncomingMessage, response: ServerResponse): Promise<void> => {
+    const { status, headers, body } = await answer(root, request);
+    response.writeHead(status, { ...ALWAYS, ...headers, 'Content-Length': body.length });
+    response.end(request.method === 'HEAD' ? undefined : body);
+  };
+
+interface Answer {
+  readonly status: number;
+  readonly headers: Headers;
+  readonly body: Buffer;
+}
+
+async function answer(root: string, { method = '', url = '', headers }: IncomingMessage): Promise<Answer> {
+  if (method !== 'GET' && method !== 'HEAD') return refusal(405, 'Only GET and HEAD.', { Allow: 'GET, HEAD' });
+  const found = await siteFile(root, url);
+  const body = found && (await bytesOf(found.file));
+  if (!found || !body) return refusal(404, 'There is no such file.');
+  if (found.type.startsWith('text/calendar') && !isWhole(body))
+    return refusal(503, 'The feed is being written; come again.', { 'Retry-After': RETRY_S });
+  const tag = `"${createHash('sha256').update(body).digest('base64url').slice(0, 32)}"`;
+  const kept = { ETag: tag, 'Cache-Control': `private, max-age=${MAX_AGE_S}` };
+  if (knows(headers['if-none-match'], tag)) return { status: 304, headers: kept, body: Buffer.alloc(0) };
+  return { status: 200, headers: { ...kept, 'Content-Type': found.type }, body };
+}
+
+const refusal = (status: number, text: string, headers: Headers = {}): Answer => ({
+  status,
+  headers: { ...headers, 'Content-Type': 'text/plain; charset=utf-8', 'Cache-Control': 'no-store' },
+  body: Buffer.from(`${text}\n`),
+});
+
+/** A file may go between two looks at it. */
+async function bytesOf(file: string): Promise<Buffer | null> {
+  try {
+    return await readFile(file);
+  } catch {
+    return null;
+  }
+}
+
+const isWhole = (feed: Buffer): boolean => /END:VCALENDAR\s*$/.test(feed.subarray(-32).toString('latin1'));
+
+/** If-None-Match: a list of tags, weak or strong, or a star (RFC 9110, 13.1.2). */
+const knows = (asked: string | undefined, tag: string): boolean =>
+  asked?.split(',').some((part) => part.trim() === '*' || part.trim().replace(/^W\//, '') === tag) ?? false;

@@ -1,0 +1,207 @@
+/** `serve` over real HTTP: what is given out, with which headers, and what never is. */
+import { mkdirSync, symlinkSync, writeFileSync } from 'node:fs';
+import path from 'node:path';
+import { describe, expect, test } from 'vitest';
+import { folderWith } from '../kit.ts';
+import { type Answered, ask, serving } from './server.ts';
+
+const FEED = 'BEGIN:VCALENDAR\r\nVERSION:2.0\r\nX-WR-CALNAME:Grün\r\nEND:VCALENDAR\r\n';
+const above = folderWith({
+  'secret.ics': FEED,
+  'secret.txt': 'outside',
+  'site-2/feed.ics': FEED,
+  'site/lawn.ics': FEED,
+  'site/two words.ics': FEED,
+  'site/half.ics': FEED.slice(0, 40),
+  'site/empty.ics': '',
+  'site/page.html': '<p>page</p>',
+  'site/drawing.svg': '<svg/>',
+  'site/season.json': '{}',
+  'site/changes.xml': '<feed/>',
+  'site/changes.atom': '<feed/>',
+  'site/notes.txt': 'notes',
+  'site/picture.png': 'png',
+  'site/lawn.ledger.json': '{}',
+  'site/lawn.journal.json': '{}',
+  'site/lawn.ics.4711.part': FEED,
+  'site/lawn.yaml': 'kind: lawn',
+  'site/plain': 'no ending',
+  'site/.hidden.ics': FEED,
+  'site/.git/config.txt': 'hidden',
+  'site/with-index/index.html': '<p>index</p>',
+  'site/without/lawn.ics': FEED,
+});
+const root = path.join(above, 'site');
+mkdirSync(path.join(root, 'folder.ics'));
+for (const [name, to] of [
+  ['out.ics', '../secret.ics'],
+  ['outside', '..'],
+  ['in.ics', 'lawn.ics'],
+  ['to-ledger.json', 'lawn.ledger.json'],
+  ['to-hidden.ics', '.hidden.ics'],
+  ['dangling.ics', 'nowhere.ics'],
+  ['round.ics', 'round.ics'],
+] as const)
+  symlinkSync(to, path.join(root, name));
+
+const port = await serving(root);
+const get = (path: string, headers: Record<string, string> = {}) => ask(port, path, { headers });
+const tagOf = ({ headers }: Answered) => headers.etag ?? '';
+
+describe('a file of the site', () => {
+  test('comes as its bytes', async () => {
+    const { status, body } = await get('/lawn.ics');
+    expect(status).toBe(200);
+    expect(body.equals(Buffer.from(FEED))).toBe(true);
+  });
+  test.each([
+    ['/lawn.ics', 'text/calendar; charset=utf-8'],
+    ['/page.html', 'text/html; charset=utf-8'],
+    ['/drawing.svg', 'image/svg+xml'],
+    ['/season.json', 'application/json'],
+    ['/changes.xml', 'application/xml'],
+    ['/changes.atom', 'application/atom+xml'],
+    ['/notes.txt', 'text/plain; charset=utf-8'],
+    ['/picture.png', 'image/png'],
+  ])('%s has the type %s', async (file, type) => {
+    const { status, headers } = await get(file);
+    expect([status, headers['content-type']]).toEqual([200, type]);
+  });
+  test.each(['/lawn.ics?token=x', '/two%20words.ics', '/%6Cawn.ics', '/in.ics', '/without/lawn.ics'])(
+    'comes by %s too',
+    async (file) => expect((await get(file)).body.toString()).toBe(FEED),
+  );
+  test('says how long it holds, and is kept from other sites, searches and guesses of its type', async () =>
+    expect((await get('/lawn.ics')).headers).toMatchObject({
+      'cache-control': expect.stringMatching(/^private, max-age=\d+$/),
+      'referrer-policy': 'no-referrer',
+      'x-robots-tag': 'noindex, nofollow',
+      'x-content-type-options': 'nosniff',
+    }));
+  test('is not compressed, whoever asks for it', async () => {
+    const { headers, body } = await get('/lawn.ics', { 'accept-encoding': 'gzip, br' });
+    expect(headers['content-encoding']).toBeUndefined();
+    expect(Number(headers['content-length'])).toBe(body.length);
+  });
+  test('comes whatever types the reader accepts', async () =>
+    expect((await get('/lawn.ics', { accept: 'image/png' })).status).toBe(200));
+});
+
+describe('HEAD', () => {
+  test('has the headers of GET and no body', async () => {
+    const [head, whole] = [await ask(port, '/lawn.ics', { method: 'HEAD' }), await get('/lawn.ics')];
+    expect(head.body.length).toBe(0);
+    for (const name of ['etag', 'content-type', 'content-length', 'cache-control'])
+      expect(head.headers[name]).toBe(whole.headers[name]);
+    expect(head.status).toBe(200);
+  });
+});
+
+describe('the ETag', () => {
+  test('is strong', async () => expect(tagOf(await get('/lawn.ics'))).toMatch(/^"[\w-]{32}"$/));
+  test('is of the bytes: the same for the same, in two files', async () =>
+    expect(tagOf(await get('/without/lawn.ics'))).toBe(tagOf(await get('/lawn.ics'))));
+  test('changes with the bytes, also where size and time of the file do not', async () => {
+    const file = path.join(root, 'changing.txt');
+    writeFileSync(file, 'one');
+    const before = tagOf(await get('/changing.txt'));
+    writeFileSync(file, 'two');
+    const after = await get('/changing.txt', { 'if-none-match': before });
+    expect([after.status, after.body.toString()]).toEqual([200, 'two']);
+    expect(tagOf(after)).not.toBe(before);
+  });
+  test.each([
+    ['alone', (tag: string) => tag],
+    ['weak', (tag: string) => `W/${tag}`],
+    ['in a list', (tag: string) => `"a", W/"b",${tag} , "c"`],
+    ['as a star', () => '*'],
+  ])('that is known, %s, brings 304 without a body', async (_, asked) => {
+    const tag = tagOf(await get('/lawn.ics'));
+    const { status, headers, body } = await get('/lawn.ics', { 'if-none-match': asked(tag) });
+    expect([status, headers.etag, body.length]).toEqual([304, tag, 0]);
+    expect(headers['cache-control']).toMatch(/^private/);
+  });
+  test.each(['"other"', '', 'W/', '"'])('%j that is not known brings the whole', async (asked) =>
+    expect((await get('/lawn.ics', { 'if-none-match': asked })).status).toBe(200),
+  );
+  test('goes before the time of a file, which tells nothing of events that went', async () =>
+    expect((await get('/lawn.ics', { 'if-modified-since': new Date(2100, 0).toUTCString() })).status).toBe(200));
+});
+
+describe('never given out', () => {
+  test.each([
+    '/../secret.ics',
+    '/../site-2/feed.ics',
+    '/without/../../secret.ics',
+    '/without/../lawn.ics',
+    '/%2e%2e/secret.ics',
+    '/..%2fsecret.ics',
+    '/%2e%2e%2fsecret.ics',
+    '/..%5csecret.ics',
+    '/%252e%252e/secret.ics',
+    '/..%c0%afsecret.ics',
+    '/./lawn.ics',
+    '//lawn.ics',
+    '//etc/hosts.txt',
+    '/outside/secret.txt',
+    '/out.ics',
+    '/to-ledger.json',
+    '/to-hidden.ics',
+    '/dangling.ics',
+    '/round.ics',
+    '/.hidden.ics',
+    '/.git/config.txt',
+    '/%2egit/config.txt',
+    '/lawn.ics%00',
+    '/lawn.ics%00.txt',
+    '/lawn.ics%0d%0a',
+    '/lawn.ics::$DATA',
+    '/lawn.ics.',
+    '/lawn.ics%20',
+    '/lawn.ledger.json',
+    '/lawn.LEDGER.json',
+    '/lawn.journal.json',
+    '/lawn.ics.4711.part',
+    '/lawn.yaml',
+    '/plain',
+    '/folder.ics',
+    '/nothing.ics',
+    '/%',
+    '/%zz.ics',
+    'http://localhost/lawn.ics',
+    '*',
+  ])('%s', async (asked) => {
+    const { status, headers, body } = await get(asked);
+    expect([status, headers['content-type'], headers.etag]).toEqual([404, 'text/plain; charset=utf-8', undefined]);
+    expect(body.toString()).not.toMatch(/VCALENDAR|outside|hidden/);
+  });
+  test.each([
+    ['a name longer than any file has', `/${'a'.repeat(5000)}.ics`],
+    ['a path deeper than any folder', `/${'a/'.repeat(5000)}lawn.ics`],
+  ])('%s', async (_, asked) => expect((await get(asked)).status).toBe(404));
+  test.each(['/', '/without/', '/without', '/.git/'])('a list of the folder %s', async (asked) =>
+    expect((await get(asked)).status).toBe(404),
+  );
+  test('though a folder shows its index', async () =>
+    expect((await get('/with-index/')).body.toString()).toBe('<p>index</p>'));
+  test.each(['/half.ics', '/empty.ics'])('%s, a feed that does not end: readers keep what they have', async (asked) => {
+    const { status, headers } = await get(asked);
+    expect([status, headers['retry-after'], headers['content-type']]).toEqual([503, '60', 'text/plain; charset=utf-8']);
+  });
+});
+
+describe('anything but reading', () => {
+  test.each(['POST', 'PUT', 'DELETE', 'PATCH', 'OPTIONS', 'PROPFIND', 'TRACE'])('%s is refused', async (method) => {
+    const { status, headers } = await ask(port, '/lawn.ics', { method });
+    expect([status, headers.allow]).toEqual([405, 'GET, HEAD']);
+  });
+  test('leaves the site as it was', async () => {
+    await ask(port, '/new.ics', { method: 'PUT' });
+    expect((await get('/new.ics')).status).toBe(404);
+  });
+});
+
+test('a hundred at once all get the whole', async () => {
+  const answers = await Promise.all(Array.from({ length: 100 }, () => get('/lawn.ics')));
+  expect(answers.filter(({ status, body }) => status === 200 && body.toString() === FEED).length).toBe(100);
+});
