@@ -1,4 +1,4 @@
-/** A spring lived every other day on invented weather: what is published stays calm, and what measures it can tell. */
+/** A spring lived every third day on invented weather: what is published stays calm, and what measures it can tell. */
 import { describe, expect, test } from 'vitest';
 import { type Day, parseDay } from '../src/base/day.ts';
 import { readAll } from '../src/compile.ts';
@@ -33,9 +33,9 @@ const { value: linked } = readAll({
   lookup: (ref) => (files[ref] === undefined ? null : { name: ref, text: files[ref] }),
 });
 if (!linked) throw new Error('the lawn of this test is wrong');
-const record = readWeather(inventedWeather('2010-01-01', '2021-12-31'), 'w.csv').value as WeatherSeries;
+const record = readWeather(inventedWeather('1996-01-01', '2021-12-31'), 'w.csv').value as WeatherSeries;
 const first = parseDay('2015-02-15') as Day;
-const days = Array.from({ length: 26 }, (_, i) => first + 2 * i);
+const days = Array.from({ length: 16 }, (_, i) => first + 3 * i);
 const calm = replay(linked, record, YEAR, days);
 const free = replay(linked, record, YEAR, days, { free: true });
 const lives = livesOf(calm, YEAR);
@@ -47,7 +47,7 @@ describe('a spring of plans', () => {
   test('raises SEQUENCE and LAST-MODIFIED together', () =>
     expect(lives.filter(({ together }) => !together)).toEqual([]));
   test('revises no event more than six times', () =>
-    expect(lives.filter(({ revisions }) => revisions > 6)).toEqual([]));
+    expect(lives.filter(({ revisions }) => revisions > 6).map(({ uid }) => uid)).toEqual([]));
   test('moves at most half as many days as plans that know nothing of each other', () => {
     expect(judged.freeMoves).toBeGreaterThan(3);
     expect(judged.calmMoves).toBeLessThanOrEqual(judged.freeMoves / 2);
