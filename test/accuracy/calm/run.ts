@@ -17,7 +17,7 @@ import { calmText, type Judged } from './report.ts';
 const { values: options, positionals } = parseArgs({
   allowPositionals: true,
   options: {
-    years: { type: 'string', default: '2003,2012,2019' },
+    years: { type: 'string', default: '2012,2015' },
     stations: { type: 'string', default: 'philadelphia-pa' },
     undone: { type: 'boolean', default: false },
     json: { type: 'boolean', default: false },
