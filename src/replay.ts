@@ -5,6 +5,7 @@ import { hasErrors, type Problem } from './base/problem.ts';
 import { merge } from './climate/record.ts';
 import { planLinked } from './compile.ts';
 import { calendarOf } from './emit/calendar.ts';
+import type { Journal } from './model/journal.ts';
 import { emptyLedger, type Ledger } from './model/ledger.ts';
 import type { Season } from './model/season.ts';
 import { cut, type WeatherSeries, weatherEnd } from './model/weather.ts';
@@ -40,6 +41,16 @@ export interface LivedDay {
   /** Null where the weather cannot carry a plan. */
   readonly season: Season | null;
   readonly problems: readonly Problem[];
+  /** What the lawn's feed has published by the end of the day. */
+  readonly ledger: Ledger;
+}
+
+/** How the days are lived. */
+export interface LivedAs {
+  /** Plans every day as if nothing had been published. */
+  readonly free?: boolean;
+  /** What is written in the journal in the evening, for plans of later days; nothing where left out. */
+  readonly does?: (season: Season) => Journal;
 }
 
 /**
@@ -52,15 +63,22 @@ export interface LivedDay {
  * @param days The as-of days, in order.
  * @example replay(linked, record, 2019, [civil(2019, 3, 1), civil(2019, 3, 8)])
  */
-export function replay(linked: Linked, record: WeatherSeries, year: number, days: readonly Day[]): LivedDay[] {
+export function replay(
+  linked: Linked,
+  record: WeatherSeries,
+  year: number,
+  days: readonly Day[],
+  { free = false, does }: LivedAs = {},
+): LivedDay[] {
   const { end } = seasonIn(linked.program, linked.lawn.location.latitude < 0, year);
   const lived = { ...linked, weather: [othersBefore(record, end)], forecast: null };
   let ledger: Ledger = emptyLedger;
+  let journal: Journal = linked.journal;
   return days.map((asOf) => {
-    const { season, problems } = planLinked(lived, { asOf, ledger });
-    const failed = season === null || hasErrors(problems);
-    if (!failed)
-      ledger = calendarOf(season, { ledger, revisedAt: `${formatDay(asOf)}T00:00:00Z`, detail: 'normal' }).ledger;
-    return { asOf, season: failed ? null : season, problems };
+    const { season, problems } = planLinked({ ...lived, journal }, { asOf, ledger: free ? emptyLedger : ledger });
+    if (season === null || hasErrors(problems)) return { asOf, season: null, problems, ledger };
+    ledger = calendarOf(season, { ledger, revisedAt: `${formatDay(asOf)}T00:00:00Z`, detail: 'normal' }).ledger;
+    if (does) journal = [...journal, ...does(season)];
+    return { asOf, season, problems, ledger };
   });
 }

@@ -1,10 +1,10 @@
-import { contentHash } from '../base/hash.ts';
 import { cleaned } from '../base/text.ts';
 import type { Ledger, LedgerEntry } from '../model/ledger.ts';
 import type { Season } from '../model/season.ts';
 import { type Detail, eventsOf, type Reader } from './events/all.ts';
 import type { DraftEvent } from './events/draft.ts';
 import { icalendar } from './ical.ts';
+import { hashOf } from './steady.ts';
 import { feedWords as words } from './words-en.ts';
 
 /** How a feed is made. */
@@ -47,7 +47,9 @@ export function calendarOf(
 ): { readonly text: string; readonly ledger: Ledger; readonly changes: readonly Change[] } {
   const published = feed === undefined ? ledger.events : (ledger.readers[feed] ?? []);
   const known = new Map(published.map((entry) => [entry.uid, entry]));
-  const revised = eventsOf(season, detail, reader).map((draft) => revise(draft, known.get(draft.uid), revisedAt));
+  const revised = eventsOf(season, detail, reader).map((draft) =>
+    revise(draft, known.get(draft.uid), season.asOf, revisedAt),
+  );
   const text = icalendar({
     name: season.lawnName,
     description: words.calendarAbout(season.lawnName, season.programName),
@@ -74,8 +76,8 @@ function changeOf(before: LedgerEntry | null, after: LedgerEntry): Change | null
 }
 
 /** The entry of an event in this revision: as before where its hash is the same. */
-function revise(draft: DraftEvent, before: LedgerEntry | undefined, revisedAt: string): LedgerEntry {
-  const hash = contentHash(JSON.stringify(draft.substance));
+function revise(draft: DraftEvent, before: LedgerEntry | undefined, asOf: string, revisedAt: string): LedgerEntry {
+  const hash = hashOf(draft, before, asOf);
   if (before?.hash === hash) return before;
   // In the order in which a ledger is read back, so that the same ledger is the same bytes.
   return {

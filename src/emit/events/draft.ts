@@ -13,8 +13,10 @@ export interface DraftEvent extends Omit<FeedEvent, 'sequence' | 'lastModified'>
   /** The chosen day, or the first day of a window. */
   readonly day: string;
   readonly dueSince: string | null;
-  /** What makes a revision when it changes: day, hours, status, amounts, product, cautions, odds rounded to 10 points. */
+  /** What makes a revision when it changes at all: day, hours, status, amounts, product, cautions. */
   readonly substance: readonly unknown[];
+  /** What makes one when it changes by more than a little: a share of runs, and start and end where `days` says so. */
+  readonly about?: { readonly odds: number | null; readonly days: boolean };
 }
 
 export const nextDay = (day: string): string => formatDay((parseDay(day) as Day) + 1);
@@ -41,7 +43,7 @@ export function fitted(always: readonly string[], more: readonly string[]): stri
   return kept.join('\n').slice(0, LONGEST);
 }
 
-/** Odds as they count for a revision: to 10 points. */
+/** Odds as they are published: to 10 points. */
 export const odds = (share: number | null): number | null => (share === null ? null : Math.round(share * 10) / 10);
 
 /** Whether a step is still to come. */

@@ -1,6 +1,6 @@
 import type { Application, Season } from '../../model/season.ts';
 import { feedWords as words } from '../words-en.ts';
-import { type DraftEvent, fitted, nextDay, odds, uidOf } from './draft.ts';
+import { type DraftEvent, fitted, nextDay, uidOf } from './draft.ts';
 
 /** The work itself, on its day and with its hours. */
 export function jobEvent(season: Season, application: Application): DraftEvent[] {
@@ -31,13 +31,13 @@ export function jobEvent(season: Season, application: Application): DraftEvent[]
         status,
         application.areas.map(({ id: area, product, amount }) => [area, product, amount]),
         application.cautions,
-        odds(application.inWindow),
         application.dueSince,
         name,
         season.remindersMin,
         ...application.secondPasses.map(({ id: area, amount, dial }) => [area, amount, dial]),
         ...application.tanks.map(({ count, sprayL, amount }) => [count, sprayL, amount]),
       ],
+      about: { odds: application.inWindow, days: false },
     },
   ];
 }

@@ -1,7 +1,7 @@
 import { displayOf } from '../../base/display.ts';
 import type { Application, Season } from '../../model/season.ts';
 import { feedWords as words } from '../words-en.ts';
-import { type DraftEvent, fitted, isOpen, nextDay, odds, uidOf } from './draft.ts';
+import { type DraftEvent, fitted, isOpen, nextDay, uidOf } from './draft.ts';
 
 /** The days in which the work is right. */
 export function windowEvent(season: Season, application: Application): DraftEvent[] {
@@ -32,7 +32,8 @@ export function windowEvent(season: Season, application: Application): DraftEven
       transparent: true,
       categories: [words.category],
       remindersMin: [],
-      substance: [first, last, status, odds(chance), name],
+      substance: [status, name],
+      about: { odds: chance, days: true },
     },
   ];
 }
