@@ -62,7 +62,8 @@ let left = ${n};
 for (const name of ['mkdirSync', 'openSync', 'writeFileSync', 'fsyncSync', 'renameSync', 'rmSync', 'linkSync']) {
   const real = fs[name];
   fs[name] = (...args) => {
-    if (--left === 0) {
+    const reads = name === 'openSync' && args[1] !== 'w';
+    if (!reads && --left === 0) {
       if (name === 'writeFileSync') real(args[0], args[1].slice(0, args[1].length / 2), args[2]);
       process.kill(process.pid, 'SIGKILL');
     }
