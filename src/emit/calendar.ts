@@ -2,6 +2,7 @@ import type { Ledger, LedgerEntry } from '../model/ledger.ts';
 import type { Season } from '../model/season.ts';
 import { type Detail, eventsOf, type Reader } from './events/all.ts';
 import { icalendar } from './ical.ts';
+import { KEPT_NAME, keptLine } from './ledger/kept-line.ts';
 import { revise } from './ledger/revise.ts';
 import { vanished } from './ledger/vanished.ts';
 import { feedWords as words } from './words-en.ts';
@@ -61,6 +62,7 @@ export function calendarOf(
     refreshMin: REFRESH_MIN,
     events: events
       .filter(({ removedOn }) => removedOn === null)
+      .map((entry) => ({ ...entry, own: { name: KEPT_NAME, value: keptLine(entry) } }))
       .sort((a, b) => (a.start < b.start ? -1 : a.start > b.start ? 1 : 0)),
   });
   return {

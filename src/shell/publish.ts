@@ -1,13 +1,15 @@
 import { existsSync, realpathSync } from 'node:fs';
 import path from 'node:path';
-import { type Problem, problem } from '../base/problem.ts';
+import { hasErrors, inOrder, type Problem, problem } from '../base/problem.ts';
 import type { Compiled } from '../compile.ts';
 import type { Ledger } from '../model/ledger.ts';
+import { readLawn } from '../read/lawn.ts';
 import type { Source } from '../read/lookup.ts';
 import { NotWritten, removeLeftParts, writeAll } from './files.ts';
 import type { Io } from './io.ts';
-import { readLedger } from './ledger-file.ts';
+import { readOrRebuild } from './ledger-file.ts';
 import { withLock } from './lock.ts';
+import { zipLookup } from './zips.ts';
 
 interface Publishing {
   readonly ledgerFile: string;
@@ -44,14 +46,14 @@ export function publish(publishing: Publishing, plan: (ledger: Ledger | null) =>
 
 /** Writes the ledger, then the feed: a run that ends in between is made good by the next, and no SEQUENCE ever falls. */
 function planAndWrite(
-  { ledgerFile, feedIn, writes, isFine }: Publishing,
+  { ledgerFile, feedIn, lawn, writes, isFine }: Publishing,
   plan: (ledger: Ledger | null) => Compiled,
   stillHeld: () => void,
   io: Io,
 ): Published {
-  const { ledger, problems } = readLedger(ledgerFile, io.cwd);
-  if (problems.length > 0) return failed(problems);
-  const compiled = plan(ledger);
+  const { ledger, problems: ofLedger } = readOrRebuild(ledgerFile, feedOf(lawn, feedIn), io.cwd);
+  if (hasErrors(ofLedger)) return failed(ofLedger);
+  const compiled = told(plan(ledger), ofLedger);
   if (!compiled.season || !isFine(compiled.problems)) return failed(compiled.problems);
   if (!writes) return { ...compiled, written: null };
   const file = path.join(feedIn, `${compiled.season.lawn}.ics`);
@@ -63,6 +65,19 @@ function planAndWrite(
   for (const one of writings) removeLeftParts(one.file);
   writeAll(writings);
   return { ...compiled, written: path.relative(io.cwd, file) };
+}
+
+/** The file that the lawn's feed goes into; null where the lawn cannot be read, which the plan will tell. */
+function feedOf(lawn: Source, feedIn: string): string | null {
+  const { value } = readLawn(lawn.text, lawn.name, zipLookup);
+  return value === undefined ? null : path.join(feedIn, `${value.id}.ics`);
+}
+
+/** A compiled lawn with problems that were known before it. */
+function told(compiled: Compiled, before: readonly Problem[]): Compiled {
+  if (before.length === 0) return compiled;
+  const problems = inOrder([...before, ...compiled.problems]);
+  return { ...compiled, problems, season: compiled.season && { ...compiled.season, problems } };
 }
 
 const failed = (problems: readonly Problem[]): Published => ({
