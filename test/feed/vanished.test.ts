@@ -1,8 +1,9 @@
 /** What becomes of an event that a plan no longer has: called off for a month, kept where the work was done, never forgotten. */
+import fc from 'fast-check';
 import { beforeAll, describe, expect, test } from 'vitest';
 import type { Ledger } from '../../src/model/ledger.ts';
 import type { Season } from '../../src/model/season.ts';
-import { demoCopy } from '../kit.ts';
+import { demoCopy, runs } from '../kit.ts';
 import { AS_OF, changed, feedOf, partsOf, planned, valueIn } from './feed.ts';
 
 let season: Season;
@@ -141,4 +142,42 @@ test('an entry that has left carries no words any more, so that a ledger stays s
   const cancelled = next(dropped('2027-04-03'), first.ledger);
   const { ledger } = next(dropped('2027-05-03'), cancelled.ledger);
   expect(entryIn(ledger, uidOf(BARRIER))).toMatchObject({ description: '', removedOn: '2027-05-03', sequence: 1 });
+});
+
+test('whatever comes and goes, SEQUENCE and LAST-MODIFIED rise together and never fall, and what the plan has stands in the feed', () => {
+  const steps = () => season.applications.filter(({ date }) => date !== null).map(({ id }) => id);
+  const day = (count: number) =>
+    new Date(Date.parse(`${AS_OF}T00:00:00Z`) + count * 86_400_000).toISOString().slice(0, 10);
+  fc.assert(
+    fc.property(
+      fc.array(fc.record({ after: fc.integer({ min: 0, max: 40 }), has: fc.infiniteStream(fc.boolean()) }), {
+        maxLength: 12,
+      }),
+      (plans) => {
+        let { ledger } = first;
+        let count = 0;
+        for (const { after, has } of plans) {
+          count += after;
+          const kept = new Set(steps().filter(() => has.next().value));
+          const applications = season.applications.filter(({ id, date }) => date === null || kept.has(id));
+          const before = new Map(ledger.events.map((entry) => [entry.uid, entry]));
+          const { text, ledger: revised } = next({ ...season, asOf: day(count), applications }, ledger);
+          ledger = revised;
+          for (const { uid, sequence, lastModified } of ledger.events) {
+            const old = before.get(uid);
+            if (old === undefined) continue;
+            expect(sequence - old.sequence).toBeGreaterThanOrEqual(0);
+            expect(lastModified > old.lastModified).toBe(sequence > old.sequence);
+          }
+          expect([...before.keys()].filter((uid) => !ledger.events.some((entry) => entry.uid === uid))).toEqual([]);
+          const standing = partsOf(text).parts.filter((event) => valueIn(event, 'STATUS') !== 'CANCELLED');
+          for (const id of kept)
+            expect(standing.filter((event) => valueIn(event, 'UID')?.includes(`-${id}-job@`)).length).toBeGreaterThan(
+              0,
+            );
+        }
+      },
+    ),
+    { numRuns: runs(60), seed: 20270402 },
+  );
 });
