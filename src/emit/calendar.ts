@@ -52,7 +52,8 @@ export function calendarOf(
   const events = [
     ...drafts.map((draft) => revise(draft, known.get(draft.uid), revisedAt)),
     ...published
-      .filter(({ uid, season: year }) => !present.has(uid) && year >= season.season.year - KEPT_SEASONS)
+      .filter(({ uid }) => !present.has(uid))
+      .filter(({ removedOn, season: year }) => removedOn === null || year >= season.season.year - KEPT_SEASONS)
       .map((entry) => vanished(entry, season, revisedAt)),
   ].sort((a, b) => (a.uid < b.uid ? -1 : 1));
   const text = icalendar({

@@ -168,9 +168,18 @@ describe('an event that goes and comes back', () => {
     const next: Season = { ...season, season: { ...season.season, year: 2028 }, applications: [] };
     expect(feedOf(next, first.ledger, LATER).ledger.events.map(({ uid }) => uid)).toContain(uidOf(BARRIER));
   });
-  test('is forgotten two seasons after', () => {
-    const next: Season = { ...season, season: { ...season.season, year: 2029 }, applications: [] };
-    expect(feedOf(next, first.ledger, LATER).ledger.events.map(({ uid }) => uid)).not.toContain(uidOf(BARRIER));
+  test('is forgotten two seasons after, once it has left the feed', () => {
+    const in2029 = (asOf: string): Season => ({
+      ...season,
+      asOf,
+      season: { ...season.season, year: 2029 },
+      applications: [],
+    });
+    const cancelled = feedOf(in2029('2029-01-01'), first.ledger, LATER);
+    const removed = feedOf(in2029('2029-02-01'), cancelled.ledger, LATER);
+    expect(removed.ledger.events.map(({ uid }) => uid)).toContain(uidOf(BARRIER));
+    const forgotten = feedOf(in2029('2029-02-02'), removed.ledger, LATER);
+    expect(forgotten.ledger.events.map(({ uid }) => uid)).not.toContain(uidOf(BARRIER));
   });
 });
 
