@@ -122,8 +122,11 @@ export function planLinked(
   linked: Linked,
   { asOf, ledger, service }: Pick<CompileInput, 'asOf' | 'ledger' | 'service'>,
 ) {
-  const jobs = ledger?.events.flatMap(({ kind, season, step, day, dueSince }) =>
-    kind === 'job' && step !== null ? [{ season, step, day, dueSince }] : [],
+  const jobs = ledger?.events.flatMap(({ kind, season, step, day, dueSince, cancelledOn }) =>
+    // A day that was called off before it came binds nobody; one that had passed by then is still due.
+    kind === 'job' && step !== null && (cancelledOn === null || day <= cancelledOn)
+      ? [{ season, step, day, dueSince }]
+      : [],
   );
   return planSeason({ ...linked, ...weatherOf(linked, service), previous: jobs ?? [], asOf });
 }

@@ -21,6 +21,10 @@ export const aboutLedger: About = {
   categories: ['What calendars file it under.', ['Lawn']],
   remindersMin: ['Minutes before its start at which it reminds.', [720]],
   cancelledOn: ['The day of the plan that cancelled it.', '2027-04-10'],
+  removedOn: [
+    'The day of the plan with which it left the feed; its words are gone then, its SEQUENCE counts on.',
+    '2027-05-10',
+  ],
   summary: ['The title of that revision.', 'Autumn feed'],
   description: ['The words of that revision.', 'Spread 16 lb on the front.'],
 };

@@ -1,10 +1,10 @@
-import { cleaned } from '../base/text.ts';
 import type { Ledger, LedgerEntry } from '../model/ledger.ts';
 import type { Season } from '../model/season.ts';
 import { type Detail, eventsOf, type Reader } from './events/all.ts';
-import type { DraftEvent } from './events/draft.ts';
 import { icalendar } from './ical.ts';
-import { hashOf } from './steady.ts';
+import { KEPT_NAME, keptLine } from './ledger/kept-line.ts';
+import { revise } from './ledger/revise.ts';
+import { vanished } from './ledger/vanished.ts';
 import { feedWords as words } from './words-en.ts';
 
 /** How a feed is made. */
@@ -47,65 +47,38 @@ export function calendarOf(
 ): { readonly text: string; readonly ledger: Ledger; readonly changes: readonly Change[] } {
   const published = feed === undefined ? ledger.events : (ledger.readers[feed] ?? []);
   const known = new Map(published.map((entry) => [entry.uid, entry]));
-  const revised = eventsOf(season, detail, reader).map((draft) =>
-    revise(draft, known.get(draft.uid), season.asOf, revisedAt),
-  );
+  const drafts = eventsOf(season, detail, reader);
+  const present = new Set(drafts.map(({ uid }) => uid));
+  const events = [
+    ...drafts.map((draft) => revise(draft, known.get(draft.uid), season.asOf, revisedAt)),
+    ...published
+      .filter(({ uid }) => !present.has(uid))
+      .filter(({ removedOn, season: year }) => removedOn === null || year >= season.season.year - KEPT_SEASONS)
+      .map((entry) => vanished(entry, season, revisedAt)),
+  ].sort((a, b) => (a.uid < b.uid ? -1 : 1));
   const text = icalendar({
     name: season.lawnName,
     description: words.calendarAbout(season.lawnName, season.programName),
     language: season.display.language,
     refreshMin: REFRESH_MIN,
-    events: revised,
+    events: events
+      .filter(({ removedOn }) => removedOn === null)
+      .map((entry) => ({ ...entry, own: { name: KEPT_NAME, value: keptLine(entry) } }))
+      .sort((a, b) => (a.start < b.start ? -1 : a.start > b.start ? 1 : 0)),
   });
-  const present = new Set(revised.map(({ uid }) => uid));
-  const gone = published.filter(
-    (entry) => !present.has(entry.uid) && entry.season >= season.season.year - KEPT_SEASONS,
-  );
-  const events = [...revised, ...gone].sort((a, b) => (a.uid < b.uid ? -1 : 1));
   return {
     text,
     ledger: feed === undefined ? { ...ledger, events } : { ...ledger, readers: { ...ledger.readers, [feed]: events } },
-    changes: revised.flatMap((after) => changeOf(known.get(after.uid) ?? null, after) ?? []),
+    changes: events.flatMap((after) => changeOf(known.get(after.uid) ?? null, after) ?? []),
   };
 }
 
 function changeOf(before: LedgerEntry | null, after: LedgerEntry): Change | null {
   if (before === after) return null;
-  const what = before === null ? 'new' : before.start === after.start ? 'changed' : 'moved';
-  return { what, before, after };
-}
-
-/** The entry of an event in this revision: as before where its hash is the same. */
-function revise(draft: DraftEvent, before: LedgerEntry | undefined, asOf: string, revisedAt: string): LedgerEntry {
-  const hash = hashOf(draft, before, asOf);
-  if (before?.hash === hash) return before;
-  // In the order in which a ledger is read back, so that the same ledger is the same bytes.
-  return {
-    uid: draft.uid,
-    kind: draft.kind,
-    season: draft.season,
-    step: draft.step,
-    day: draft.day,
-    dueSince: draft.dueSince,
-    hash,
-    sequence: before ? before.sequence + 1 : 0,
-    lastModified: laterOf(revisedAt, before?.lastModified),
-    allDay: draft.allDay,
-    start: draft.start,
-    end: draft.end,
-    summary: cleaned(draft.summary),
-    description: cleaned(draft.description),
-    status: draft.status,
-    transparent: draft.transparent,
-    categories: [...draft.categories],
-    remindersMin: [...draft.remindersMin],
-    cancelledOn: null,
-  };
-}
-
-/** The instant of revision, or a second after the one before where that is later. */
-function laterOf(revisedAt: string, before: string | undefined): string {
-  const now = Date.parse(revisedAt);
-  const least = before === undefined ? now : Date.parse(before) + 1000;
-  return new Date(Math.max(now, least)).toISOString().replace(/\.\d+Z$/, 'Z');
+  // What subscribers no longer have is new to them, and so is what was called off and stands again.
+  if (before === null || before.removedOn !== null) return { what: 'new', before: null, after };
+  if (after.removedOn !== null) return { what: 'removed', before, after: null };
+  if (after.status === 'CANCELLED') return { what: 'cancelled', before, after };
+  if (before.status === 'CANCELLED') return { what: 'new', before, after };
+  return { what: before.start === after.start ? 'changed' : 'moved', before, after };
 }

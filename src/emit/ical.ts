@@ -22,6 +22,8 @@ export interface FeedEvent {
   readonly remindersMin: readonly number[];
   readonly sequence: number;
   readonly lastModified: string;
+  /** A property of ours with a plain value, for whoever makes the next feed; calendars pass over it. */
+  readonly own?: { readonly name: string; readonly value: string };
 }
 
 interface Calendar {
@@ -61,6 +63,7 @@ export function icalendar({ name, description, language, refreshMin, events }: C
       summary: cleaned(event.summary),
       description: { plain: cleaned(event.description) },
       status: ICalEventStatus[event.status],
+      x: event.own === undefined ? [] : [{ key: event.own.name, value: event.own.value }],
       transparency: event.transparent ? ICalEventTransparency.TRANSPARENT : ICalEventTransparency.OPAQUE,
       categories: event.categories.map((category) => ({ name: cleaned(category) })),
       alarms: event.remindersMin.map((minutes) => ({

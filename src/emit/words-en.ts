@@ -9,6 +9,8 @@ export const feedWords = {
     `${program}, for ${lawn}. Dates follow soil temperature and degree days; ranges firm up as the season unfolds.`,
   jobTitle: (name: string, inAll: string | null) => (inAll === null ? name : `${name}: ${inAll}`),
   doneTitle: (name: string) => `Done: ${name}`,
+  cancelledTitle: (title: string) => `Cancelled: ${title}`,
+  cancelledText: (asOf: string) => `No longer in this calendar as of ${asOf}. There is nothing to do here.`,
   windowTitle: (name: string) => `Window: ${name}`,
   windowText: (opens: Spread, closes: Spread, display: Display) =>
     `Opens ${range(opens, display)}; last good day ${range(closes, display)}. Shown from the middle opening to the middle last day.`,

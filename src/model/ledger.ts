@@ -26,6 +26,8 @@ const EntrySchema = v.pipe(
     remindersMin: v.array(v.number()),
     /** The as-of day on which the event was cancelled; null where it stands. */
     cancelledOn: v.nullable(v.string()),
+    /** The as-of day on which the event left the feed; its words are gone then, its SEQUENCE counts on. Null while it stands. */
+    removedOn: v.nullable(v.string()),
   }),
   v.metadata({ name: 'event' }),
 );

@@ -5,6 +5,7 @@ import {
   fsyncSync,
   mkdirSync,
   openSync,
+  readdirSync,
   readFileSync,
   realpathSync,
   renameSync,
@@ -131,4 +132,12 @@ function tidy(beside: string): void {
   } catch {
     // The error that led here says more.
   }
+}
+
+/** Removes what runs left that were ended while they wrote a file; to be called while its lock is held. */
+export function removeLeftParts(file: string): void {
+  const [folder, name] = [path.dirname(file), path.basename(file)];
+  for (const beside of statSync(folder, { throwIfNoEntry: false })?.isDirectory() ? readdirSync(folder) : [])
+    if (beside.startsWith(`${name}.`) && /\.\d+\.part$/.test(beside) && beside !== `${name}.${process.pid}.part`)
+      rmSync(path.join(folder, beside), { force: true });
 }

@@ -1,10 +1,10 @@
 import { randomInt } from 'node:crypto';
-import { existsSync, readdirSync, realpathSync, rmSync } from 'node:fs';
+import { existsSync, realpathSync } from 'node:fs';
 import path from 'node:path';
 import { hasErrors, type Problem, problem } from '../base/problem.ts';
 import { appended, type EntryDraft, entryLine } from '../emit/journal-entry.ts';
 import { readJournal } from '../read/journal.ts';
-import { NotWritten, readToChange, writeAll } from './files.ts';
+import { NotWritten, readToChange, removeLeftParts, writeAll } from './files.ts';
 import { withLock } from './lock.ts';
 
 /** What came of writing an entry. */
@@ -52,14 +52,6 @@ function lengthened(
   const others = JSON.stringify(after.value?.slice(0, -1)) === JSON.stringify(before.value);
   if (!hasErrors(after.problems) && others && after.value?.at(-1)?.id === id) return { text: longer.text, line, id };
   return { problems: [problem('journal-append', { reason: 'the new entry would not be read back.' }, { file: name })] };
-}
-
-/** Removes what runs left that were ended while they wrote; nobody else writes while the lock is held. */
-function removeLeftParts(file: string): void {
-  const [folder, name] = [path.dirname(file), path.basename(file)];
-  for (const beside of existsSync(folder) ? readdirSync(folder) : [])
-    if (beside.startsWith(`${name}.`) && /\.\d+\.part$/.test(beside) && beside !== `${name}.${process.pid}.part`)
-      rmSync(path.join(folder, beside), { force: true });
 }
 
 /** Without those that look alike; digits behind the letters. */

@@ -1,6 +1,7 @@
 import path from 'node:path';
 import * as v from 'valibot';
 import { type Problem, problem } from '../base/problem.ts';
+import { rebuiltFrom } from '../emit/ledger/rebuilt.ts';
 import { type Ledger, LedgerSchema } from '../model/ledger.ts';
 import { fileBeside } from '../read/link.ts';
 import { readText } from './files.ts';
@@ -8,11 +9,30 @@ import { readText } from './files.ts';
 /** The ledger that stands beside a lawn file. */
 export const ledgerPath = (lawn: string): string => fileBeside(lawn, 'ledger.json');
 
-/** Reads a ledger; null where there is none yet. A damaged one is an error: publishing over it would confuse every subscriber. */
-export function readLedger(
-  file: string,
-  cwd: string,
-): { readonly ledger: Ledger | null; readonly problems: readonly Problem[] } {
+/** What came of reading a ledger: null where there is none yet. */
+interface LedgerRead {
+  readonly ledger: Ledger | null;
+  readonly problems: readonly Problem[];
+}
+
+/**
+ * Reads the ledger, or where that is lost or damaged the one that the feed on disk was written with, with a note that says so.
+ *
+ * @param feed The feed's file; null where nobody knows it.
+ */
+export function readOrRebuild(file: string, feed: string | null, cwd: string): LedgerRead {
+  const read = readLedger(file, cwd);
+  if (read.ledger !== null || feed === null) return read;
+  const source = readText(feed, cwd);
+  const ledger = source === null || 'reason' in source ? null : rebuiltFrom(source.text);
+  if (source === null || 'reason' in source || ledger === null) return read;
+  const state = read.problems.length > 0 ? ('damaged' as const) : ('lost' as const);
+  const args = { state, feed: source.name, events: ledger.events.length };
+  return { ledger, problems: [problem('ledger-rebuilt', args, { file: path.relative(cwd, file) })] };
+}
+
+/** Reads a ledger. A damaged one is an error: publishing over it would confuse every subscriber. */
+export function readLedger(file: string, cwd: string): LedgerRead {
   const source = readText(file, cwd);
   if (source === null) return { ledger: null, problems: [] };
   const damaged = (reason: string, name: string) => ({

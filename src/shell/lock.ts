@@ -45,7 +45,7 @@ export function withLock<T>(
       if (textOf(lock) === mine) rmSync(lock, { force: true });
     }
   }
-  return { problems: [problem('journal-locked', { file: lock, seconds: WAIT_SECONDS }, null)] };
+  return { problems: [problem('write-locked', { file: lock, seconds: WAIT_SECONDS }, null)] };
 }
 
 const sleep = (ms: number): void => void Atomics.wait(new Int32Array(new SharedArrayBuffer(4)), 0, 0, ms);

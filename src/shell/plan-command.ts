@@ -3,15 +3,16 @@ import * as v from 'valibot';
 import { formatDay } from '../base/day.ts';
 import { type Problem, problem } from '../base/problem.ts';
 import { formatInstant } from '../base/zone.ts';
-import { type Compiled, compile } from '../compile.ts';
+import { compile } from '../compile.ts';
 import { compareSeasons, movesInWords } from '../emit/compare.ts';
 import type { Detail } from '../emit/events/all.ts';
 import { planReport, stepReport } from '../emit/report.ts';
 import { folded } from '../emit/table.ts';
 import type { Season } from '../model/season.ts';
-import { lookupFrom, NotWritten, readText, writeAll } from './files.ts';
+import { lookupFrom, readText } from './files.ts';
 import type { Io } from './io.ts';
-import { ledgerPath, readLedger } from './ledger-file.ts';
+import { ledgerPath } from './ledger-file.ts';
+import { publish } from './publish.ts';
 import { EXIT, exitCode, failing, printProblems } from './report-problems.ts';
 import { keptWeather } from './weather/kept-weather.ts';
 import { type Asked, unknownStep, whichLawn } from './which-lawn.ts';
@@ -41,27 +42,34 @@ export function planCommand(words: readonly string[], options: PlanOptions, io: 
   // Nobody's backup holds the demo's ledger, and its folder may not be writable: it stands beside the feed.
   const outFolder = path.resolve(io.cwd, options.out ?? 'out/site');
   const ledgerFile = ledgerPath(asked.isDemo ? path.join(outFolder, path.basename(asked.file)) : asked.file);
-  const { ledger, problems: ledgerProblems } = readLedger(ledgerFile, io.cwd);
-  if (ledgerProblems.length > 0) return fail(ledgerProblems);
-  const compiled = compile({
-    lawn: asked.source,
-    lookup: lookupOnCommandLine(options, io),
-    weather: options.weather?.map((file) => path.resolve(io.cwd, file)),
-    program: options.program === undefined ? undefined : path.resolve(io.cwd, options.program),
-    zips: zipLookup,
-    service: options.weather ? undefined : keptWeather(asked, io),
-    asOf: asked.asOf,
-    ledger,
-    revisedAt: options.asOf === undefined ? formatInstant(io.now()) : `${formatDay(asked.asOf)}T00:00:00Z`,
-    detail: options.detail,
-  });
-  const { season, problems } = compiled;
-  if (!season || exitCode(problems, strict) !== EXIT.fine) return fail(problems);
+  const made = publish(
+    {
+      ledgerFile,
+      feedIn: outFolder,
+      lawn: asked.source,
+      writes: asked.step === undefined && writes(asked, options),
+      isFine: (problems) => exitCode(problems, strict) === EXIT.fine,
+    },
+    (ledger) =>
+      compile({
+        lawn: asked.source,
+        lookup: lookupOnCommandLine(options, io),
+        weather: options.weather?.map((file) => path.resolve(io.cwd, file)),
+        program: options.program === undefined ? undefined : path.resolve(io.cwd, options.program),
+        zips: zipLookup,
+        service: options.weather ? undefined : keptWeather(asked, io),
+        asOf: asked.asOf,
+        ledger,
+        revisedAt: options.asOf === undefined ? formatInstant(io.now()) : `${formatDay(asked.asOf)}T00:00:00Z`,
+        detail: options.detail,
+      }),
+    io,
+  );
+  const { season, problems } = made;
+  if (!season) return fail(problems);
   if (asked.step !== undefined) return tellStep(asked.step, season, options, io, fail);
 
   const moves = earlier.season ? compareSeasons(earlier.season, season) : null;
-  const written = writes(asked, options) ? writeOut(compiled, outFolder, ledgerFile, io) : null;
-  if (written && 'problems' in written) return fail(written.problems);
   if (options.json) {
     io.stdout(`${JSON.stringify(moves ? { ...season, moves } : season, null, 2)}\n`);
     return EXIT.fine;
@@ -75,7 +83,7 @@ export function planCommand(words: readonly string[], options: PlanOptions, io: 
     );
   if (problems.length > 0) io.stderr('\n');
   printProblems(problems, io);
-  io.stdout(written ? subscribing(written.feed, compiled, io.columns) : NOT_WRITTEN);
+  io.stdout(made.written === null ? NOT_WRITTEN : subscribing(made.written, made.feed, io.columns));
   return EXIT.fine;
 }
 
@@ -153,30 +161,10 @@ function readEarlier(
   }
 }
 
-/** Writes the ledger, then the feed: a run that ends in between is made good by the next, and no SEQUENCE ever falls. */
-function writeOut(
-  { season, feed, ledger }: Compiled,
-  out: string,
-  ledgerFile: string,
-  io: Io,
-): { readonly feed: string } | { readonly problems: readonly Problem[] } {
-  const file = path.join(path.resolve(io.cwd, out), `${season?.lawn}.ics`);
-  try {
-    writeAll([
-      { file: ledgerFile, text: `${JSON.stringify(ledger, null, 1)}\n` },
-      { file, text: feed ?? '' },
-    ]);
-  } catch (error) {
-    if (!(error instanceof NotWritten)) throw error;
-    return { problems: [problem('write-failed', { file: error.file, reason: error.message }, null)] };
-  }
-  return { feed: path.relative(io.cwd, file) };
-}
-
 const NOT_WRITTEN = '\nNothing was written. With --out FOLDER the calendar feed goes there.\n';
 
 /** How a phone comes to the feed. */
-function subscribing(feed: string, { feed: text }: Compiled, columns: number): string {
+function subscribing(feed: string, text: string | null, columns: number): string {
   const events = (text?.match(/^BEGIN:VEVENT/gm) ?? []).length;
   const lines = [
     `Calendar feed: ${feed} (${events} events)`,

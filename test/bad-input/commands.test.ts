@@ -25,7 +25,7 @@ describe('a damaged ledger', () => {
     ['of another kind', { [LEDGER]: '{"kind":"season","version":1,"events":[]}' }, 1, [`ledger-damaged ${LEDGER}`]],
     [
       'with an event that lacks its revision',
-      { [LEDGER]: '{"kind":"ledger","version":1,"events":[{"uid":"a"}]}' },
+      { [LEDGER]: '{"kind":"ledger","version":2,"readers":{},"events":[{"uid":"a"}]}' },
       1,
       [`ledger-damaged ${LEDGER}`],
     ],

@@ -27,7 +27,7 @@ const FINE = { 'lawn.yaml': lawn, 'program.yaml': program, 'products.yaml': prod
 /** What an earlier run has written, in bytes that no run would write again. */
 const PUBLISHED = {
   'out/site/test-lawn.ics': 'BEGIN:VCALENDAR\r\nX-KEPT:yes\r\nEND:VCALENDAR\r\n',
-  'lawn.ledger.json': '{"kind":"ledger","version":1,"events":[]}',
+  'lawn.ledger.json': '{"kind":"ledger","version":2,"events":[],"readers":{}}',
 };
 
 /** Marks a file that is to be missing, or a folder in its place. */

@@ -48,9 +48,9 @@ export const journal = {
   ),
 
   // Writing
-  'journal-locked': error(
+  'write-locked': error(
     (a: { file: string; seconds: number }) =>
-      `Another soilclock has been writing this journal for ${a.seconds} s. Nothing was written. If none is running, remove "${a.file}".`,
+      `Another soilclock has been writing here for ${a.seconds} s. Nothing was written. If none is running, remove "${a.file}".`,
   ),
   'journal-append': error(
     (a: { reason: string }) =>

@@ -1,4 +1,4 @@
-import { error, type Found, list, meant, type Step, type Word, warning } from './forms.ts';
+import { error, type Found, list, meant, note, type Step, type Word, warning } from './forms.ts';
 
 /** Problems of a plan and what it is made from. */
 export const plan = {
@@ -32,5 +32,9 @@ export const plan = {
   'ledger-damaged': error(
     (a: { reason: string }) =>
       `The ledger cannot be read: ${a.reason} It holds what the feed has published. Restore it from your backup, or remove it to publish every event anew.`,
+  ),
+  'ledger-rebuilt': note(
+    (a: { state: 'lost' | 'damaged'; feed: string; events: number }) =>
+      `The ledger is ${a.state}, so the ${a.events} events of "${a.feed}" were taken for what the feed has published. Events that had left it are forgotten, and so are the feeds of other readers. If you have a backup of the ledger, restore that instead.`,
   ),
 } as const;
