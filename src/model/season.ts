@@ -1,4 +1,5 @@
 import type { Problem } from '../base/problem.ts';
+import type { SoilCheck, WaterIn } from './around-work.ts';
 import type { Limit } from './limit.ts';
 import type { Work } from './program.ts';
 import type { Signals, Today } from './signals.ts';
@@ -100,6 +101,12 @@ export interface Application {
   /** What the journal says was done, a line an entry. */
   readonly used: readonly string[];
   readonly nutrientsGPerM2: { readonly N: number; readonly P2O5: number; readonly K2O: number };
+  /** The water that the work wants afterwards; null where neither the label entry nor the program asks for any. */
+  readonly waterIn: WaterIn | null;
+  /** What the label entry says of people and pets on the grass afterwards, word for word; null where it says nothing. */
+  readonly reEntry: string | null;
+  /** What the soil does where the window opens by it, a reading a trigger. */
+  readonly soilChecks: readonly SoilCheck[];
 }
 
 export interface AreaAmount {
@@ -215,6 +222,8 @@ export interface Purchase {
   readonly shelfKg: number | null;
   readonly shelfL: number | null;
   readonly packages: readonly { readonly size: string; readonly count: number }[];
+  /** The day of the first work that the shelf does not cover; null where it covers all. */
+  readonly neededOn: string | null;
   readonly buyBy: string | null;
   readonly cost: number | null;
   readonly leftKg: number | null;

@@ -16,8 +16,10 @@ import { labelLines } from './label-lines.ts';
 import { reasons, type Writing } from './reasons.ts';
 import { isKnown } from './rules/shares.ts';
 import { substancesOf } from './rules/substances.ts';
+import { soilChecksOf } from './soil-checks.ts';
 import type { TestedArea, TestedStep } from './soil-test/tested.ts';
 import { sprayingInWords, sprays, tanksOf } from './tanks.ts';
+import { wateringIn } from './water-in.ts';
 import { spreadOf } from './windows.ts';
 import type { DosedStep } from './within-caps.ts';
 import { usualCautions } from './words/cautions-en.ts';
@@ -65,6 +67,9 @@ export function applicationOf(placed: TestedStep, writing: Writing): Application
     inAll: inAll(placed, toDo, writing.display),
     used: progress.entries.map((entry) => entryInWords(entry, writing)),
     nutrientsGPerM2: placed.dose ? rounded(nutrientsOf(dosedMost(placed, placed.dose)) ?? NO_NUTRIENTS) : NO_NUTRIENTS,
+    waterIn: wateringIn(placed, day, writing.ground),
+    reEntry: placed.dose?.product?.label?.reEntry ?? null,
+    soilChecks: soilChecksOf(step, writing),
   };
 }
 

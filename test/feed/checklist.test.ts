@@ -28,8 +28,10 @@ const names = (properties: readonly string[]) => properties.map((line) => line.s
 describe('the feed under test', () => {
   test('has at least 20 events', () => expect(calendar.parts.length).toBeGreaterThanOrEqual(20));
   test('has every kind of event', () => {
-    const kinds = calendar.parts.map((event) => /-(job|window|soil)@/.exec(valueIn(event, 'UID')!)?.[1]);
-    expect([...new Set(kinds)].sort()).toEqual(['job', 'soil', 'window']);
+    const kinds = calendar.parts.map(
+      (event) => /-(job|window|soil|buying|water|keep-off)@/.exec(valueIn(event, 'UID')!)?.[1],
+    );
+    expect([...new Set(kinds)].sort()).toEqual(['buying', 'job', 'keep-off', 'soil', 'water', 'window']);
   });
   test('has a timed job and a done one for the whole day', () => {
     const jobs = calendar.parts.filter((event) => /-job@/.test(valueIn(event, 'UID')!));
