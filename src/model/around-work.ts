@@ -18,3 +18,6 @@ export interface SoilCheck {
   /** The rule in words. */
   readonly rule: string;
 }
+
+/** When in the day the work is right: on dry leaves, on wet ones, out of the heat, ending near sunrise, at any hour. */
+export type RightHours = 'dry' | 'wet' | 'cool' | 'sunrise' | 'any';

@@ -1,5 +1,5 @@
 import type { Problem } from '../base/problem.ts';
-import type { SoilCheck, WaterIn } from './around-work.ts';
+import type { RightHours, SoilCheck, WaterIn } from './around-work.ts';
 import type { Limit } from './limit.ts';
 import type { Work } from './program.ts';
 import type { Signals, Today } from './signals.ts';
@@ -76,6 +76,8 @@ export interface Application {
   readonly dueSince: string | null;
   readonly start: string | null;
   readonly end: string | null;
+  /** Which hours of the day suit the work. */
+  readonly hours: RightHours;
   /** Share of all traces whose window holds the chosen day. */
   readonly inWindow: number | null;
   readonly why: readonly string[];

@@ -199,13 +199,14 @@ describe('round the work', () => {
       fallenMm: null,
       irrigated: false,
     }));
-  test('rain after the work, as observed, up to the last day', async () => {
-    const rain = inventedWeather('2010-01-01', '2027-12-31')
-      .split('\n')
-      .filter((line) => /^2027-05-0[45],/.test(line))
-      .reduce((sum, line) => sum + Number(line.split(',')[3]), 0);
-    const { waterIn } = await one(watered, { asOf: '2027-05-20', files: journal('2027-05-03') });
-    expect(waterIn?.fallenMm).toBe(Number(rain.toFixed(1)));
+  test.each([
+    ['on the days after it', '2027-05-11', 8],
+    ['not on the day itself', '2027-05-12', 4],
+    ['not after the last day', '2027-05-04', 0],
+  ])('rain as observed, %s', async (_, day, fallen) => {
+    // The invented weather has 4 mm each on 7, 12 and 13 May, and no other from 1 to 19 May.
+    const { waterIn } = await one(watered, { asOf: '2027-05-20', files: journal(day) });
+    expect(waterIn?.fallenMm).toBe(fallen);
   });
   test('no rain is known on the day of the work', async () =>
     expect((await one(watered, { asOf: '2027-05-03', files: journal('2027-05-03') })).waterIn?.fallenMm).toBeNull());
