@@ -1,6 +1,7 @@
 import { parseDay } from '../base/day.ts';
 import type { Display } from '../base/display.ts';
 import type { Purchase, Spread } from '../model/season.ts';
+import type { WeatherFrom } from './events/weather-from.ts';
 
 /** The English words of a feed that a Season does not carry. */
 export const feedWords = {
@@ -35,8 +36,19 @@ export const feedWords = {
   cautions: 'Take care',
   why: 'Why this day',
   lookFirst: (what: readonly string[]) => `Not judged: ${what.join(', ')}. Look before you start.`,
-  asOf: (day: string, observed: string | null, generated: boolean) =>
-    `As of ${day}. ${observed === null ? 'No weather of this place was seen' : `Weather observed through ${observed}`}${generated ? '; made-up years after the nearest known climate' : ''}.`,
+  asOf: (day: string, observed: string | null, generated: boolean, { files, services }: WeatherFrom) => {
+    const from = [...(files ? ["the lawn's files"] : []), ...services];
+    return `As of ${day}. ${observed === null ? 'No weather of this place was seen' : `Weather observed through ${observed}`}${from.length === 0 ? '' : `, from ${from.join(' and ')}`}${generated ? '; made-up years after the nearest known climate' : ''}.`;
+  },
+  odds: (share: number) => `Odds of a right day: ${Math.round(10 * share)} in 10.`,
+  more: '… more in the plan itself.',
+  hours: {
+    dry: 'Wait for dry leaves: about 2½ h after sunrise.',
+    wet: 'While the leaves are wet with dew, so that it sticks.',
+    cool: 'After the dew, early or late, out of the heat.',
+    sunrise: 'To end near sunrise, so that leaves dry soon.',
+    any: null,
+  },
   labelWins: 'The label in hand, local rules and licensed practice go before this plan.',
 } as const;
 

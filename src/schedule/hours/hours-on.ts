@@ -33,7 +33,7 @@ interface Sought {
 
 /**
  * Start and end of a job on a day: the first free time from its right hour on, inside the working hours and civil daylight.
- * Where the day has no such time the working hours win, then daylight.
+ * Where the day has no such time the working hours win, and daylight over them.
  *
  * @param zone IANA name; working hours are of its wall clock, on days of changed clocks too.
  * @example hoursOn(civil(2027, 7, 1), lawn, 'America/New_York', { right: 'dry', minutes: 60, hot: false, byItself: false, taken: [] })
@@ -43,19 +43,22 @@ export function hoursOn(day: Day, lawn: Lawn, zone: string, sought: Sought): Str
   const [from, to] = lawn.working?.between ?? [HOURS.from, HOURS.to];
   const [opening, closing] = [instantAt(day, from, zone), instantAt(day, to, zone)];
   const early = sought.byItself ? (sun.dawn ?? opening) : Math.max(opening, sun.dawn ?? opening);
-  const late = Math.max(Math.min(closing, sun.dusk ?? closing), early + STEP);
-  const length = Math.min(sought.minutes * MINUTE, Math.max(STEP, (sun.dusk ?? Number.POSITIVE_INFINITY) - early));
+  const late = Math.min(closing, sun.dusk ?? closing);
+  const length = sought.minutes * MINUTE;
   // Leaves are driest at the end of hours that are too early for them.
   const wanted = [
     ...startsFor(sought, sun, early),
     ...(sought.right === 'dry' && sun.sunrise !== null ? [late - length - STEP] : []),
     early,
   ];
-  const start =
-    wanted.flatMap((one) => firstFree(Math.max(one, early), length, late, sought.taken) ?? []).at(0) ??
-    Math.max(early, Math.floor((late - length) / STEP) * STEP);
+  const free = wanted.flatMap((one) => firstFree(Math.max(one, early), length, late, sought.taken) ?? []).at(0);
+  const start = free ?? lastStart(length, late, sun.dawn ?? early);
   return { start, end: start + length };
 }
+
+/** The last start that still ends in time, however early; work that is longer than daylight begins with it. */
+const lastStart = (length: number, late: Instant, dawn: Instant): Instant =>
+  Math.max(Math.ceil(dawn / STEP) * STEP, Math.floor((late - length) / STEP) * STEP);
 
 /** The starts to try, the best first. */
 function startsFor({ right, minutes, hot }: Sought, { sunrise, sunset }: SunTimes, early: Instant): Instant[] {
