@@ -52,7 +52,7 @@ describe('the text of a job', () => {
 describe('where the weather came from', () => {
   const sources = (...names: string[]) => weatherFrom({ weather: { ...season.weather, sources: names } });
   test('a file has no name, which may tell the place', () =>
-    expect(sources('/home/jane/springfield.csv')).toEqual({ files: true, services: [] }));
+    expect(sources('weather/springfield.csv')).toEqual({ files: true, services: [] }));
   test.each([...Object.values(PAST_SERVICES), ...Object.values(FORECASTS)].map(({ title }) => title))('%s', (title) =>
     expect(sources(title)).toEqual({ files: false, services: [title] }),
   );
