@@ -37,6 +37,7 @@ export const aboutProgram: About = {
   best: ['The best day; the opening where it is left out.'],
   closes: ["The last good day; the season's end where it is left out."],
   lean: ['Which side of the best day costs less: early where late ruins it.'],
+  leaves: ['Whether the leaves should be dry or wet; left out, the work and the product tell.', 'wet'],
   apply: ['What is put down, or done: exactly one thing.'],
   'water-in': ['Water after the work, where the label says nothing else.'],
   'water-in.depth': ['How much.', '0.5 in'],

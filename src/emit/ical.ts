@@ -6,6 +6,7 @@
  */
 import { escape as escaped, ICalAlarmType, ICalCalendar, ICalEventStatus, ICalEventTransparency } from 'ical-generator';
 import { cleaned } from '../base/text.ts';
+import { descriptionHtml } from './description-html.ts';
 
 /** An event as plain data. Days are `YYYY-MM-DD`, instants `YYYY-MM-DDTHH:MM:SSZ`; the end is the first moment after it. */
 export interface FeedEvent {
@@ -61,7 +62,7 @@ export function icalendar({ name, description, language, refreshMin, events }: C
       start: event.allDay ? event.start : new Date(event.start),
       end: event.allDay ? event.end : new Date(event.end),
       summary: cleaned(event.summary),
-      description: { plain: cleaned(event.description) },
+      description: { plain: cleaned(event.description), html: descriptionHtml(event.description) },
       status: ICalEventStatus[event.status],
       x: event.own === undefined ? [] : [{ key: event.own.name, value: event.own.value }],
       transparency: event.transparent ? ICalEventTransparency.TRANSPARENT : ICalEventTransparency.OPAQUE,

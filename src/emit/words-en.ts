@@ -1,6 +1,7 @@
 import { parseDay } from '../base/day.ts';
 import type { Display } from '../base/display.ts';
-import type { Spread } from '../model/season.ts';
+import type { Purchase, Spread } from '../model/season.ts';
+import type { WeatherFrom } from './events/weather-from.ts';
 
 /** The English words of a feed that a Season does not carry. */
 export const feedWords = {
@@ -14,13 +15,42 @@ export const feedWords = {
   windowTitle: (name: string) => `Window: ${name}`,
   windowText: (opens: Spread, closes: Spread, display: Display) =>
     `Opens ${range(opens, display)}; last good day ${range(closes, display)}. Shown from the middle opening to the middle last day.`,
+  buyTitle: (names: readonly string[]) => `Buy: ${names.join(', ')}`,
+  buyLine: ({ name, packages }: Purchase, needed: string, cost: string | null) =>
+    `${name}: ${packages.length === 0 ? 'what the plan says is short' : packages.map(({ size, count }) => `${count} × ${size}`).join(', ')}${cost === null ? '' : `, about ${cost}`}; needed on ${needed}.`,
+  waterTitle: (name: string, depth: string | null) => `Water in${depth === null ? '' : ` ${depth}`}: ${name}`,
+  rainedInTitle: (name: string) => `Watered in by rain: ${name}`,
+  waterText: (depth: string | null, by: string | null) =>
+    `Water in with ${depth ?? 'as much as the label says'}, ${by === null ? 'as soon as the label says' : `by ${by} at the latest`}.`,
+  rained: (fallen: string, left: string | null) =>
+    `${fallen} of rain was observed on the days since the work${left === null ? '' : `; ${left} is left`}. Rain on the day of the work is not counted.`,
+  noIrrigation:
+    'This lawn has no irrigation in its file: put the work down just ahead of a gentle rain, or use a hose and a straight-sided can to measure by.',
+  keepOffTitle: (name: string) => `Keep off as the label says: ${name}`,
+  keepOffText: (label: string) => `The label entry says: ${label}`,
+  soilCheckTitle: (name: string, depths: readonly string[]) => `Check the soil at ${depths.join(', ')}: ${name}`,
+  // Several places in mid-morning: common practice.
+  soilCheckText: (depths: readonly string[]) =>
+    `Push a thermometer in to ${depths.join(', ')} in several places, in mid-morning, on a few days in a row; shade and slopes run cooler.`,
+  soilRule: (rule: string) => `The window opens when ${rule}.`,
   whatToDo: 'What to do',
   whatWasDone: 'What was done',
   cautions: 'Take care',
   why: 'Why this day',
   lookFirst: (what: readonly string[]) => `Not judged: ${what.join(', ')}. Look before you start.`,
-  asOf: (day: string, observed: string | null, generated: boolean) =>
-    `As of ${day}. ${observed === null ? 'No weather of this place was seen' : `Weather observed through ${observed}`}${generated ? '; made-up years after the nearest known climate' : ''}.`,
+  asOf: (day: string, observed: string | null, generated: boolean, { files, services }: WeatherFrom) => {
+    const from = [...(files ? ["the lawn's files"] : []), ...services];
+    return `As of ${day}. ${observed === null ? 'No weather of this place was seen' : `Weather observed through ${observed}`}${from.length === 0 ? '' : `, from ${from.join(' and ')}`}${generated ? '; made-up years after the nearest known climate' : ''}.`;
+  },
+  odds: (share: number) => `Odds of a right day: ${Math.round(10 * share)} in 10.`,
+  more: '… more in the plan itself.',
+  hours: {
+    dry: 'Wait for dry leaves: about 2½ h after sunrise.',
+    wet: 'While the leaves are wet with dew, so that it sticks.',
+    cool: 'After the dew, early or late, out of the heat.',
+    sunrise: 'To end near sunrise, so that leaves dry soon.',
+    any: null,
+  },
   labelWins: 'The label in hand, local rules and licensed practice go before this plan.',
 } as const;
 

@@ -118,6 +118,7 @@ const stepKeys = {
   work: word(WORKS),
   window: map({ opens: TriggerSchema, best: maybe(TriggerSchema), closes: maybe(TriggerSchema) }),
   lean: maybe(word(['early', 'late'])),
+  leaves: maybe(word(['dry', 'wet'])),
   apply: maybe(ApplySchema),
   'water-in': maybe(
     map({ depth: maybe(positive('length')), within: maybe(positive('duration')), source: maybe(source) }),

@@ -1,4 +1,5 @@
 import type { Problem } from '../base/problem.ts';
+import type { RightHours, SoilCheck, WaterIn } from './around-work.ts';
 import type { Limit } from './limit.ts';
 import type { Work } from './program.ts';
 import type { Signals, Today } from './signals.ts';
@@ -75,6 +76,8 @@ export interface Application {
   readonly dueSince: string | null;
   readonly start: string | null;
   readonly end: string | null;
+  /** Which hours of the day suit the work. */
+  readonly hours: RightHours;
   /** Share of all traces whose window holds the chosen day. */
   readonly inWindow: number | null;
   readonly why: readonly string[];
@@ -100,6 +103,12 @@ export interface Application {
   /** What the journal says was done, a line an entry. */
   readonly used: readonly string[];
   readonly nutrientsGPerM2: { readonly N: number; readonly P2O5: number; readonly K2O: number };
+  /** The water that the work wants afterwards; null where neither the label entry nor the program asks for any. */
+  readonly waterIn: WaterIn | null;
+  /** What the label entry says of people and pets on the grass afterwards, word for word; null where it says nothing. */
+  readonly reEntry: string | null;
+  /** What the soil does where the window opens by it, a reading a trigger. */
+  readonly soilChecks: readonly SoilCheck[];
 }
 
 export interface AreaAmount {
@@ -215,6 +224,8 @@ export interface Purchase {
   readonly shelfKg: number | null;
   readonly shelfL: number | null;
   readonly packages: readonly { readonly size: string; readonly count: number }[];
+  /** The day of the first work that the shelf does not cover; null where it covers all. */
+  readonly neededOn: string | null;
   readonly buyBy: string | null;
   readonly cost: number | null;
   readonly leftKg: number | null;

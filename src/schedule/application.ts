@@ -11,13 +11,16 @@ import type { Step } from '../model/program.ts';
 import type { Application, AreaAmount, SecondPass, Tank, Total } from '../model/season.ts';
 import { afterwards, whenDown } from './afterwards.ts';
 import { areaAmounts, secondPassesOf } from './area-amounts.ts';
-import { hoursOn, minutesFor } from './hours.ts';
+import { hoursFor } from './hours/hours-for.ts';
+import { rightHours } from './hours/right-hours.ts';
 import { labelLines } from './label-lines.ts';
 import { reasons, type Writing } from './reasons.ts';
 import { isKnown } from './rules/shares.ts';
 import { substancesOf } from './rules/substances.ts';
+import { soilChecksOf } from './soil-checks.ts';
 import type { TestedArea, TestedStep } from './soil-test/tested.ts';
 import { sprayingInWords, sprays, tanksOf } from './tanks.ts';
+import { wateringIn } from './water-in.ts';
 import { spreadOf } from './windows.ts';
 import type { DosedStep } from './within-caps.ts';
 import { usualCautions } from './words/cautions-en.ts';
@@ -47,6 +50,7 @@ export function applicationOf(placed: TestedStep, writing: Writing): Application
     dueSince: placed.dueSince === null ? null : formatDay(placed.dueSince),
     start: hours?.start ?? null,
     end: hours?.end ?? null,
+    hours: rightHours(placed),
     inWindow: open && choice ? Number(choice.inWindow.toFixed(3)) : null,
     why: reasons(placed, writing),
     notJudged: open ? notJudged(step, day, writing) : [],
@@ -65,6 +69,9 @@ export function applicationOf(placed: TestedStep, writing: Writing): Application
     inAll: inAll(placed, toDo, writing.display),
     used: progress.entries.map((entry) => entryInWords(entry, writing)),
     nutrientsGPerM2: placed.dose ? rounded(nutrientsOf(dosedMost(placed, placed.dose)) ?? NO_NUTRIENTS) : NO_NUTRIENTS,
+    waterIn: wateringIn(placed, day, writing.ground),
+    reEntry: placed.dose?.product?.label?.reEntry ?? null,
+    soilChecks: soilChecksOf(step, writing),
   };
 }
 
@@ -109,18 +116,6 @@ function totalsOf(areas: readonly AreaAmount[]): Total[] {
   const sum = (key: 'amountKg' | 'amountL') =>
     first[key] === null ? null : areas.reduce((total, area) => total + (area[key] ?? 0), 0);
   return [{ product: first.product, amountKg: sum('amountKg'), amountL: sum('amountL') }];
-}
-
-function hoursFor(
-  { step }: DosedStep,
-  day: Day,
-  areas: readonly AreaAmount[],
-  { ground, walks, zone, minutesTaken }: Writing,
-) {
-  const minutes = minutesFor(step.work === 'spread' || step.work === 'seed', areas, walks);
-  const taken = minutesTaken.get(day) ?? 0;
-  minutesTaken.set(day, taken + minutes);
-  return hoursOn(day, ground.lawn, zone, minutes, taken);
 }
 
 /** What the weather at hand cannot judge, with the limit: wind, which daily files do not hold; air and rain beyond what is forecast. */

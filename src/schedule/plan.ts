@@ -49,7 +49,7 @@ export function planSeason(input: PlanInput): {
     walks: walksOf(lawn),
     dial: dialOf(ground, placed, areas),
     zone,
-    minutesTaken: new Map(),
+    takenOn: new Map(),
   };
   const inTime = [...placed].sort((a, b) => dayOf(a) - dayOf(b));
   const applications = inTime.map((one) => applicationOf(one, writing));

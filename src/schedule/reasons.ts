@@ -6,6 +6,7 @@ import type { Trigger } from '../model/trigger.ts';
 import { broughtBy, writtenAs } from './counted.ts';
 import type { DialOf } from './dial.ts';
 import type { Ground } from './ground.ts';
+import type { Stretch } from './hours/hours-on.ts';
 import type { Walks } from './passes.ts';
 import { readingOf } from './readings.ts';
 import type { TestedArea, TestedStep } from './soil-test/tested.ts';
@@ -26,8 +27,8 @@ export interface Writing {
   /** What the journal has of the dial. */
   readonly dial: DialOf;
   readonly zone: string;
-  /** Minutes that earlier jobs take on a day; kept up to date here. */
-  readonly minutesTaken: Map<Day, number>;
+  /** The hours that earlier jobs take on a day; kept up to date here. */
+  readonly takenOn: Map<Day, readonly Stretch[]>;
 }
 
 /** The rule, the value today and what is usual, the expected day and its spread, the limit that held. */

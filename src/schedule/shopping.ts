@@ -60,6 +60,7 @@ export function shoppingFor(
       packages: sizes.flatMap(({ size }, i) =>
         counts[i] ? [{ size: inWords(size, display), count: counts[i] as number }] : [],
       ),
+      neededOn: runsOut === null ? null : formatDay(runsOut),
       buyBy: runsOut === null ? null : formatDay(Math.max(asOf, runsOut - AHEAD)),
       cost: priced ? sizes.reduce((sum, { price }, i) => sum + (price ?? 0) * (counts[i] ?? 0), 0) : null,
       leftKg: rest.kg,

@@ -93,11 +93,45 @@ export function expectedEvents(season: Season): Record<string, Expected> {
     if (opens !== null && closes !== null && /^(expected|open|due)$/.test(status))
       events[uid(year, id, 'window')] = { start: opens, end: dayAfter(closes), summary: `Window: ${name}` };
   }
+  Object.assign(events, noticesOf(season, uid));
   events[uid(season.season.year, 'soil')] = {
     start: season.asOf,
     end: dayAfter(season.asOf),
     summary: season.today.title,
   };
+  return events;
+}
+
+const daysBefore = (day: string, count: number): string =>
+  new Date(Date.parse(`${day}T00:00:00Z`) - count * 86_400_000).toISOString().slice(0, 10);
+
+/** What stands round the work in a normal feed: buying ahead, watering in, keep-off. */
+function noticesOf(season: Season, uid: (...parts: (string | number)[]) => string): Record<string, Expected> {
+  const events: Record<string, Expected> = {};
+  const bought = season.shopping.flatMap(({ product, name, neededOn }) => {
+    const day = [7, 1, 0].map((ahead) => daysBefore(neededOn ?? '1970-01-01', ahead)).find((one) => one >= season.asOf);
+    return neededOn === null ? [] : [{ product, name, day: day ?? neededOn }];
+  });
+  for (const day of new Set(bought.map((one) => one.day))) {
+    const group = bought.filter((one) => one.day === day);
+    const [head] = group.map(({ product }) => product).sort();
+    const summary = `Buy: ${group.map(({ name }) => name).join(', ')}`;
+    events[uid(season.season.year, head!, 'buying')] = { start: day, end: dayAfter(day), summary };
+  }
+  for (const { id, name, season: year, date, waterIn, reEntry } of season.applications) {
+    if (date === null) continue;
+    if (waterIn !== null) {
+      const depth = waterIn.depthMm === null ? '' : ` ${Number((waterIn.depthMm / 25.4).toPrecision(2))} in`;
+      const end = dayAfter(waterIn.by ?? date);
+      events[uid(year, id, 'water')] = { start: date, end, summary: `Water in${depth}: ${name}` };
+    }
+    if (reEntry !== null)
+      events[uid(year, id, 'keep-off')] = {
+        start: date,
+        end: dayAfter(date),
+        summary: `Keep off as the label says: ${name}`,
+      };
+  }
   return events;
 }
 

@@ -2,7 +2,7 @@
 import { describe, expect, test } from 'vitest';
 import { inventedWeather } from '../invented-weather.ts';
 import { lawnText } from '../kit.ts';
-import { application, plan } from './plan-kit.ts';
+import { application, type Case, feed, PRODUCTS, plan } from './plan-kit.ts';
 
 const FIRST =
   '  - { id: first, name: First, work: other, window: { opens: { date: 05-03 }, closes: { date: 05-03 } } }\n';
@@ -180,5 +180,44 @@ describe('two seasons at the turn of the year', () => {
       [2027, 'missed', null],
       [2028, 'expected', '2028-05-03'],
     ]);
+  });
+});
+
+describe('round the work', () => {
+  const spread = (more = '') => feed('a', '05-03', '05-03', more);
+  const watered = spread(', water-in: { depth: 0.5 in, within: 2 d }');
+  const journal = (date: string) => ({ 'lawn.journal.yaml': `- { date: ${date}, step: a }\n` });
+  const one = async (steps: string, more: Partial<Case> = {}) =>
+    application(await plan({ steps, lawn: PRODUCTS, ...more }), 'a');
+  test('null and none where nothing is asked', async () =>
+    expect(await one(spread())).toMatchObject({ waterIn: null, reEntry: null, soilChecks: [] }));
+  test('watering in counts from the day of the work', async () =>
+    expect((await one(watered)).waterIn).toEqual({
+      depthMm: 12.7,
+      withinDays: 2,
+      by: '2027-05-05',
+      fallenMm: null,
+      irrigated: false,
+    }));
+  test.each([
+    ['on the days after it', '2027-05-11', 8],
+    ['not on the day itself', '2027-05-12', 4],
+    ['not after the last day', '2027-05-04', 0],
+  ])('rain as observed, %s', async (_, day, fallen) => {
+    // The invented weather has 4 mm each on 7, 12 and 13 May, and no other from 1 to 19 May.
+    const { waterIn } = await one(watered, { asOf: '2027-05-20', files: journal(day) });
+    expect(waterIn?.fallenMm).toBe(fallen);
+  });
+  test('no rain is known on the day of the work', async () =>
+    expect((await one(watered, { asOf: '2027-05-03', files: journal('2027-05-03') })).waterIn?.fallenMm).toBeNull());
+  test('an irrigated lawn', async () =>
+    expect((await one(watered, { lawn: `${PRODUCTS}facts: { irrigated: true }\n` })).waterIn?.irrigated).toBe(true));
+  test('the soil that opens a window', async () => {
+    const steps = `  - { id: a, name: A, work: other, window: { opens: { soil: { depth: 5 cm, mean: 5 d, rises-to: 10 C } } } }\n`;
+    expect((await one(steps)).soilChecks.map(({ depthM }) => depthM)).toEqual([0.05]);
+  });
+  test('the day of the first work that the shelf does not cover', async () => {
+    const { shopping } = await plan({ steps: spread(), lawn: PRODUCTS });
+    expect(shopping.map(({ product, neededOn }) => [product, neededOn])).toEqual([['urea', '2027-05-03']]);
   });
 });

@@ -1,6 +1,6 @@
 import type { Application, Season } from '../../model/season.ts';
 import { feedWords as words } from '../words-en.ts';
-import { type DraftEvent, fitted, nextDay, uidOf } from './draft.ts';
+import { asOfLine, type DraftEvent, fitted, fittedAround, nextDay, uidOf } from './draft.ts';
 
 /** The work itself, on its day and with its hours. */
 export function jobEvent(season: Season, application: Application): DraftEvent[] {
@@ -42,19 +42,26 @@ export function jobEvent(season: Season, application: Application): DraftEvent[]
   ];
 }
 
-function jobText(season: Season, { how, why, notJudged, cautions, status, used }: Application): string {
+function jobText(season: Season, application: Application): string {
+  const { how, why, notJudged, cautions, status, used, hours, inWindow } = application;
   const section = (title: string, lines: readonly string[]) =>
     lines.length === 0 ? [] : [title, ...lines.map((line) => `- ${line}`), ''];
-  const asOf = words.asOf(season.asOf, season.weather.observedThrough, season.weather.generated);
-  if (status === 'done') return fitted([...section(words.whatWasDone, used), asOf], []);
-  return fitted(
+  if (status === 'done') return fitted([...section(words.whatWasDone, used), asOfLine(season)], []);
+  const hoursLine = words.hours[hours];
+  const share = odds(inWindow);
+  return fittedAround(
+    section(words.whatToDo, how),
     [
-      ...section(words.whatToDo, how),
-      ...(notJudged.length > 0 ? [words.lookFirst(notJudged), ''] : []),
       ...section(words.cautions, cautions),
+      ...(notJudged.length > 0 ? [words.lookFirst(notJudged)] : []),
       words.labelWins,
-      asOf,
+      asOfLine(season),
     ],
-    ['', ...section(words.why, why)],
+    [
+      ...(share === null ? [] : [words.odds(share)]),
+      ...(hoursLine === null ? [] : [hoursLine]),
+      '',
+      ...section(words.why, why),
+    ],
   );
 }

@@ -1,6 +1,6 @@
 import type { Season } from '../../model/season.ts';
 import { feedWords as words } from '../words-en.ts';
-import { type DraftEvent, fitted, nextDay, uidOf } from './draft.ts';
+import { type DraftEvent, nextDay, uidOf, withAsOf } from './draft.ts';
 
 /** The one event that changes every day: the values of today. A feed is never empty, since this stands in it. */
 export function soilEvent(season: Season): DraftEvent[] {
@@ -17,10 +17,7 @@ export function soilEvent(season: Season): DraftEvent[] {
       start: asOf,
       end: nextDay(asOf),
       summary: today.title,
-      description: fitted(
-        [...today.lines, '', words.asOf(asOf, season.weather.observedThrough, season.weather.generated)],
-        ['', ...season.now],
-      ),
+      description: withAsOf(season, today.lines, ['', ...season.now]),
       status: 'CONFIRMED',
       transparent: true,
       categories: [words.category],

@@ -1,7 +1,7 @@
 import { displayOf } from '../../base/display.ts';
 import type { Application, Season } from '../../model/season.ts';
 import { feedWords as words } from '../words-en.ts';
-import { type DraftEvent, fitted, isOpen, nextDay, uidOf } from './draft.ts';
+import { type DraftEvent, isOpen, nextDay, uidOf, withAsOf } from './draft.ts';
 
 /** The days in which the work is right. */
 export function windowEvent(season: Season, application: Application): DraftEvent[] {
@@ -20,12 +20,9 @@ export function windowEvent(season: Season, application: Application): DraftEven
       start: first,
       end: nextDay(last),
       summary: words.windowTitle(name),
-      description: fitted(
-        [
-          words.windowText(window.opens, window.closes, displayOf(season.display.units, season.display.language)),
-          '',
-          words.asOf(season.asOf, season.weather.observedThrough, season.weather.generated),
-        ],
+      description: withAsOf(
+        season,
+        [words.windowText(window.opens, window.closes, displayOf(season.display.units, season.display.language))],
         ['', ...why],
       ),
       status: status === 'expected' ? 'TENTATIVE' : 'CONFIRMED',

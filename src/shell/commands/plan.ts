@@ -11,7 +11,9 @@ export function addPlan(program: Command, { io, ended }: Run): void {
     .option('--weather <file>', "a weather file instead of the lawn's own; may be repeated", collect)
     .option('--program <file>', "a program file instead of the lawn's own")
     .option('--out <folder>', 'where the feed goes (default: out/site)')
-    .addOption(new Option('--detail <how>', 'how much the feed carries').choices(['quiet', 'normal']).default('normal'))
+    .addOption(
+      new Option('--detail <how>', 'how much the feed carries').choices(['quiet', 'normal', 'full']).default('normal'),
+    )
     .option('--compare <plan.json>', 'say what moved since an earlier "plan --json"')
     .option('--dry-run', 'write nothing')
     .option(...json)

@@ -1,0 +1,32 @@
+import { formatDay, parseDay } from '../../base/day.ts';
+import { displayOf } from '../../base/display.ts';
+import type { Application, Season } from '../../model/season.ts';
+import { feedWords as words } from '../words-en.ts';
+import { type DraftEvent, notice, withAsOf } from './draft.ts';
+
+/** Days before the middle opening: the soil is then near its threshold; common practice. */
+const BEFORE = 7;
+
+/** A look at the soil's own temperature, ahead of a window that it opens. */
+export function soilCheckEvent(season: Season, application: Application): DraftEvent[] {
+  const { id, name, season: year, soilChecks, status, window } = application;
+  const opens = parseDay(window.opens.p50 ?? '');
+  if (opens === null || soilChecks.length === 0 || status === 'skipped' || status === 'dropped') return [];
+  const day = formatDay(opens - BEFORE);
+  const display = displayOf(season.display.units, season.display.language);
+  const depths = [...new Set(soilChecks.map(({ depthM }) => display.soilDepth(depthM)))];
+  const rules = soilChecks.map(({ rule }) => rule);
+  return [
+    notice(season, {
+      kind: 'soil-check',
+      year,
+      part: id,
+      step: id,
+      first: day,
+      last: day,
+      summary: words.soilCheckTitle(name, depths),
+      description: withAsOf(season, [words.soilCheckText(depths), ...rules.map(words.soilRule)]),
+      substance: [day, depths, rules, name],
+    }),
+  ];
+}

@@ -1,0 +1,16 @@
+import type { Season } from '../../model/season.ts';
+
+/** Where a season's weather came from. */
+export interface WeatherFrom {
+  readonly files: boolean;
+  readonly services: readonly string[];
+}
+
+/** How the names of weather services begin. */
+const SERVICES = /^(Open-Meteo|NOAA NCEI|U\.S\. National Weather Service)/;
+
+/** Services by name; files without, since a file's name may tell the place, and a feed is read by others. */
+export const weatherFrom = ({ weather }: Pick<Season, 'weather'>): WeatherFrom => ({
+  files: weather.sources.some((source) => !SERVICES.test(source)),
+  services: [...new Set(weather.sources.filter((source) => SERVICES.test(source)))],
+});

@@ -1,0 +1,108 @@
+/** The text of a job stands on its own: nothing that matters gives way, lengths are of code points, markup is only ours. */
+import { beforeAll, describe, expect, test } from 'vitest';
+import { eventsOf } from '../../src/emit/events/all.ts';
+import { weatherFrom } from '../../src/emit/events/weather-from.ts';
+import type { Application, Season } from '../../src/model/season.ts';
+import { FORECASTS, PAST_SERVICES } from '../../src/read/services/services.ts';
+import { demoCopy } from '../kit.ts';
+import { AS_OF, changed, feedOf, partsOf, planned, unfolded, valueIn } from './feed.ts';
+
+let season: Season;
+beforeAll(async () => {
+  const { cwd, lawn } = demoCopy();
+  ({ season } = await planned(cwd, lawn, AS_OF));
+});
+
+const BARRIER = 'summer-annual-barrier';
+const textOf = (change: Partial<Application> = {}) =>
+  eventsOf(changed(season, BARRIER, change), 'full', 'owner').find(
+    ({ kind, step }) => kind === 'job' && step === BARRIER,
+  )!.description;
+const lengthOf = (text: string) => [...text].length;
+
+describe('the text of a job', () => {
+  test.each(['4 lb/1000 sq ft', '7.5 lb', 'crosswise', '6 in 10', AS_OF, 'sunrise', 'files'])('says %s', (fact) =>
+    expect(textOf()).toContain(fact),
+  );
+  test('says every caution', () => {
+    const { cautions } = season.applications.find(({ id }) => id === BARRIER)!;
+    for (const caution of cautions) expect(textOf()).toContain(caution);
+    expect(cautions.length).toBeGreaterThan(0);
+  });
+  test('keeps its cautions where there is too much to do', () => {
+    const how = Array.from({ length: 80 }, (_, i) => `Line ${i} of what is to be done here.`);
+    const text = textOf({ how, cautions: ['Wear gloves.'] });
+    expect(text).toContain('Wear gloves.');
+    expect(text).toContain('Line 0 ');
+    expect(text).not.toContain('Line 79 ');
+    expect(lengthOf(text)).toBeLessThan(2000);
+  });
+  test('keeps its reasons out where there is no room', () => {
+    const why = Array.from({ length: 80 }, (_, i) => `Reason ${i} of many for this day.`);
+    expect(lengthOf(textOf({ why }))).toBeLessThan(2000);
+  });
+  test('counts code points: a thousand emoji of two units each fit', () =>
+    expect(textOf({ how: ['🌱'.repeat(1000)], cautions: [] })).toContain('🌱'.repeat(1000)));
+  test('is cut between code points', () =>
+    expect(textOf({ cautions: ['🌱'.repeat(5000)] })).not.toMatch(/\p{Surrogate}/u));
+  test('speaks of the leaves where the hours go by them', () =>
+    expect(textOf({ hours: 'wet' })).not.toBe(textOf({ hours: 'dry' })));
+});
+
+describe('where the weather came from', () => {
+  const sources = (...names: string[]) => weatherFrom({ weather: { ...season.weather, sources: names } });
+  test('a file has no name, which may tell the place', () =>
+    expect(sources('weather/springfield.csv')).toEqual({ files: true, services: [] }));
+  test.each([...Object.values(PAST_SERVICES), ...Object.values(FORECASTS)].map(({ title }) => title))('%s', (title) =>
+    expect(sources(title)).toEqual({ files: false, services: [title] }),
+  );
+});
+
+describe('the HTML variant', () => {
+  const alternatives = (one: Season) =>
+    partsOf(feedOf(one).text).parts.map((event) =>
+      valueIn(event, 'X-ALT-DESC')!.replace(/\\n/g, '\n').replace(/\\(.)/g, '$1'),
+    );
+  test('stands in every event once, as HTML', () => {
+    const { text } = feedOf(season);
+    const lines = unfolded(text).filter((line) => line.startsWith('X-ALT-DESC'));
+    expect(lines).toHaveLength(partsOf(text).parts.length);
+    for (const line of lines) expect(line).toMatch(/^X-ALT-DESC;FMTTYPE=text\/html:<html>.*<\/html>$/);
+  });
+  test('has no markup but ours, whatever a text holds', () => {
+    const hostile = changed(season, BARRIER, {
+      how: ['<script>alert(1)</script>', '<img src=x onerror=y>'],
+      name: '<b>',
+    });
+    const tags = alternatives(hostile).flatMap((one) => one.match(/<[^>]*>/g) ?? []);
+    expect([...new Set(tags)].sort()).toEqual([
+      '</body>',
+      '</html>',
+      '</li>',
+      '</p>',
+      '</ul>',
+      '<body>',
+      '<html>',
+      '<li>',
+      '<p>',
+      '<ul>',
+    ]);
+  });
+  test('says what the plain text says', () => {
+    const words = (text: string) =>
+      text
+        .replace(/<[^>]*>/g, ' ')
+        .replace(/&#39;/g, "'")
+        .replace(/&quot;/g, '"')
+        .replace(/&gt;/g, '>')
+        .replace(/&lt;/g, '<')
+        .replace(/&amp;/g, '&')
+        .split(/\s+/)
+        .filter((word) => word !== '' && word !== '-')
+        .join(' ');
+    const plain = partsOf(feedOf(season).text).parts.map((event) =>
+      valueIn(event, 'DESCRIPTION')!.replace(/\\n/g, '\n').replace(/\\(.)/g, '$1'),
+    );
+    expect(alternatives(season).map(words)).toEqual(plain.map((text) => words(text.replace(/^- /gm, ''))));
+  });
+});
