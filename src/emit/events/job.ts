@@ -1,6 +1,6 @@
 import type { Application, Season } from '../../model/season.ts';
 import { feedWords as words } from '../words-en.ts';
-import { asOfLine, type DraftEvent, fitted, fittedAround, nextDay, uidOf } from './draft.ts';
+import { asOfLine, type DraftEvent, fitted, fittedAround, nextDay, odds, uidOf } from './draft.ts';
 
 /** The work itself, on its day and with its hours. */
 export function jobEvent(season: Season, application: Application): DraftEvent[] {
