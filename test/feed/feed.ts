@@ -118,7 +118,7 @@ export const changed = (season: Season, id: string, change: Partial<Application>
 /** The lines of a feed with their folds undone. */
 export const unfolded = (text: string): string[] => text.replace(/\r\n[ \t]/g, '').split('\r\n');
 
-interface Part {
+export interface Part {
   readonly kind: string;
   readonly properties: string[];
   readonly parts: Part[];
