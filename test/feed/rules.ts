@@ -35,7 +35,6 @@ const count = (parts: readonly Part[], names: string, fits: (n: number) => boole
 const not = (found: readonly string[], form: RegExp): string[] => found.filter((one) => !form.test(one));
 
 const UTC = /^\d{8}T\d{6}Z$/;
-const DATE = /^\d{8}$/;
 /** RFC 5545 3.3.6: units do not skip, no fractions. */
 const DURATION = /^[+-]?P(\d+W|(\d+D)?(T(\d+H(\d+M(\d+S)?)?|\d+M(\d+S)?|\d+S))?)$/;
 const TEXTS =
