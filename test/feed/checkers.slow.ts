@@ -120,9 +120,11 @@ readBy('radicale', runs('radicale', ['--version']), () => {
   let server: ReturnType<typeof spawn>;
   beforeAll(async () => {
     const port = await freePort();
-    const home = folderWith();
+    // Without waiting for the disk after every event.
+    const home = folderWith({ config: '[storage]\n_filesystem_fsync = False\n' });
     const options = ['--hosts', `127.0.0.1:${port}`, '--auth-type', 'none', '--rights-type', 'authenticated'];
-    server = spawn('radicale', ['-C', '', ...options, '--storage-filesystem-folder', home], { stdio: 'ignore' });
+    const storage = ['--storage-filesystem-folder', path.join(home, 'kept')];
+    server = spawn('radicale', ['-C', path.join(home, 'config'), ...options, ...storage], { stdio: 'ignore' });
     base = `http://127.0.0.1:${port}`;
     for (let i = 0; i < 100 && !(await answers(base)); i++) await new Promise((done) => setTimeout(done, 100));
   });
