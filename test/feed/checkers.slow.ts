@@ -1,12 +1,11 @@
 /** Every feed that the tests made, read by other people's readers. Those that are not installed are skipped, by name. */
-import { execFileSync, spawn } from 'node:child_process';
+import { execFileSync } from 'node:child_process';
 import { existsSync, mkdirSync, readdirSync, readFileSync } from 'node:fs';
-import { get } from 'node:http';
-import { createServer } from 'node:net';
 import path from 'node:path';
 import ICAL from 'ical.js';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { beforeAll, describe, expect, test } from 'vitest';
 import { folderWith, root } from '../kit.ts';
+import { CalendarServer } from '../serve/programs.ts';
 import { partsOf, valueIn } from './feed.ts';
 import { faultsOf } from './rules.ts';
 
@@ -116,53 +115,16 @@ readBy('libical', existsSync('/usr/include/libical/ical.h') && runs('gcc', ['--v
 });
 
 readBy('radicale', runs('radicale', ['--version']), () => {
-  let base: string;
-  let server: ReturnType<typeof spawn>;
+  let server: CalendarServer;
   beforeAll(async () => {
-    const port = await freePort();
-    // Without waiting for the disk after every event.
-    const home = folderWith({ config: '[storage]\n_filesystem_fsync = False\n' });
-    const options = ['--hosts', `127.0.0.1:${port}`, '--auth-type', 'none', '--rights-type', 'authenticated'];
-    const storage = ['--storage-filesystem-folder', path.join(home, 'kept')];
-    server = spawn('radicale', ['-C', path.join(home, 'config'), ...options, ...storage], { stdio: 'ignore' });
-    base = `http://127.0.0.1:${port}`;
-    for (let i = 0; i < 100 && !(await answers(base)); i++) await new Promise((done) => setTimeout(done, 100));
+    server = await CalendarServer.start();
   });
-  afterAll(() => void server.kill());
   test('keeps every feed as a collection, with all its events', async () => {
-    const headers = { Authorization: `Basic ${btoa('me:me')}`, 'Content-Type': 'text/calendar; charset=utf-8' };
     const read: Read[] = [];
-    for (const [i, file] of files.entries()) {
-      const url = `${base}/me/feed-${i}/`;
-      const put = await fetch(url, { method: 'PUT', headers, body: readFileSync(file) });
-      const kept = await got(url, headers);
-      const uids = kept.startsWith('BEGIN:VCALENDAR') ? partsOf(kept).parts.map((one) => valueIn(one, 'UID')!) : [];
-      read.push({ uids, faults: put.status === 201 ? [] : [`PUT gives ${put.status}: ${await put.text()}`] });
+    for (const file of files) {
+      const status = await server.put(textOf(file));
+      read.push({ uids: [...(await server.holds()).keys()], faults: status === 201 ? [] : [`PUT gives ${status}`] });
     }
     expect(wrong(read)).toEqual({});
   });
 });
-
-/** The body of an answer; its headers may be long, since the name of the calendar stands in them. */
-const got = (url: string, headers: Record<string, string>): Promise<string> =>
-  new Promise((resolve, reject) => {
-    get(url, { headers, maxHeaderSize: 1 << 20 }, (answer) => {
-      const parts: Buffer[] = [];
-      answer.on('data', (part: Buffer) => parts.push(part)).on('end', () => resolve(Buffer.concat(parts).toString()));
-    }).on('error', reject);
-  });
-const answers = (url: string): Promise<boolean> =>
-  fetch(url).then(
-    () => true,
-    () => false,
-  );
-const freePort = (): Promise<number> =>
-  new Promise((resolve, reject) => {
-    const probe = createServer();
-    probe.once('error', reject).listen(0, '127.0.0.1', () => {
-      const address = probe.address();
-      probe.close(() =>
-        typeof address === 'object' && address ? resolve(address.port) : reject(new Error('no port')),
-      );
-    });
-  });

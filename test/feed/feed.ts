@@ -108,7 +108,8 @@ export const expected = (season: Season, key: keyof Expected): Record<string, st
 /** The feed of a Season as data. */
 export function feedOf(season: Season, ledger: Ledger = emptyLedger, revisedAt = REVISED_AT) {
   const made = calendarOf(season, { ledger, revisedAt, detail: 'normal' });
-  keepFeed(made.text);
+  // Longer names no file may hold.
+  if (season.lawnName.length <= 2000) keepFeed(made.text);
   return made;
 }
 
