@@ -1,5 +1,6 @@
 /** What the tests share: the command in a folder of its own, and files to put there. */
-import { cpSync, existsSync, mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { createHash } from 'node:crypto';
+import { cpSync, existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -53,6 +54,7 @@ export async function soilclock(
   columns = 100,
 ) {
   const [out, err]: [string[], string[]] = [[], []];
+  const before = feedsIn(cwd);
   const code = await main(argv, {
     stdout: (text) => void out.push(text),
     stderr: (text) => void err.push(text),
@@ -61,7 +63,28 @@ export async function soilclock(
     columns,
     ...(answers && { openTerminal: () => typing(answers, (prompt) => void err.push(prompt)) }),
   });
+  for (const [file, feed] of feedsIn(cwd)) if (before.get(file) !== feed) keepFeed(feed);
   return { code, stdout: out.join(''), stderr: err.join('') };
+}
+
+/** Keeps a feed that a test made for other people's readers, where SOILCLOCK_FEEDS names a folder for them. */
+export function keepFeed(text: string): string {
+  const folder = process.env.SOILCLOCK_FEEDS;
+  if (folder) {
+    mkdirSync(path.resolve(root, folder), { recursive: true });
+    writeFileSync(
+      path.resolve(root, folder, `${createHash('sha256').update(text).digest('hex').slice(0, 16)}.ics`),
+      text,
+    );
+  }
+  return text;
+}
+
+/** The feeds in a folder, by their files; none where nobody keeps them. */
+function feedsIn(folder: string): ReadonlyMap<string, string> {
+  if (!process.env.SOILCLOCK_FEEDS || !existsSync(folder)) return new Map();
+  const files = readdirSync(folder, { recursive: true, encoding: 'utf8' }).filter((name) => name.endsWith('.ics'));
+  return new Map(files.map((name) => [name, readFileSync(path.join(folder, name), 'utf8')]));
 }
 
 function typing(answers: readonly string[], show: (prompt: string) => void) {

@@ -1,6 +1,6 @@
 /**
  * The one place that knows ical-generator and its traps (version 11):
- * names and descriptions of a calendar are not escaped; control characters, lone surrogates and bidi marks pass through;
+ * names and descriptions of a calendar are not escaped, and left out where empty; control characters, lone surrogates and bidi marks pass through;
  * a calendar time zone would print UTC stamps as local; start after end is swapped in silence, an equal all-day end and
  * a UID used twice are accepted; properties are written after components; the last line has no line end.
  */
@@ -41,14 +41,16 @@ const PRODID = { company: 'soilclock', product: 'season feed', language: 'EN' };
 /**
  * A calendar as iCalendar text (RFC 5545, RFC 7986): UTF-8, CRLF after every line, at most 75 octets a line.
  *
- * @throws RangeError for an empty calendar, a UID used twice or an event that does not end after its start: our own bugs.
+ * @throws RangeError for our own bugs: an empty calendar, a UID used twice, an event that does not end after its start, a
+ *   moment or a number that is none.
  */
-export function icalendar({ name, description, language, refreshMin, events }: Calendar): string {
-  check(events);
+export function icalendar(asked: Calendar): string {
+  check(asked);
+  const { name, description, language, refreshMin, events } = asked;
   const calendar = new ICalCalendar({
     prodId: { ...PRODID, language: language.slice(0, 2).toUpperCase() },
-    name: escaped(cleaned(name), false),
-    description: escaped(cleaned(description), false),
+    name: escaped(said(name), false),
+    description: escaped(said(description), false),
     ttl: refreshMin * 60,
   });
   for (const event of events) {
@@ -61,29 +63,51 @@ export function icalendar({ name, description, language, refreshMin, events }: C
       // A day as text is the only form that no host zone can shift.
       start: event.allDay ? event.start : new Date(event.start),
       end: event.allDay ? event.end : new Date(event.end),
-      summary: cleaned(event.summary),
-      description: { plain: cleaned(event.description), html: descriptionHtml(event.description) },
+      summary: said(event.summary),
+      description: { plain: said(event.description), html: descriptionHtml(event.description) },
       status: ICalEventStatus[event.status],
       x: event.own === undefined ? [] : [{ key: event.own.name, value: event.own.value }],
       transparency: event.transparent ? ICalEventTransparency.TRANSPARENT : ICalEventTransparency.OPAQUE,
-      categories: event.categories.map((category) => ({ name: cleaned(category) })),
+      categories: event.categories.map((category) => ({ name: said(category) })),
       alarms: event.remindersMin.map((minutes) => ({
         type: ICalAlarmType.display,
         trigger: minutes * 60,
-        description: cleaned(event.summary),
+        description: said(event.summary),
       })),
     });
   }
   return propertiesFirst(calendar.toString());
 }
 
-function check(events: readonly FeedEvent[]): void {
-  if (events.length === 0) throw new RangeError('a calendar needs at least one event');
+/** A text as a calendar may carry it; a dash where nothing of it is left, since some properties have to say something. */
+const said = (text: string): string => cleaned(text) || '-';
+
+const DAY = /^\d{4}-\d{2}-\d{2}$/;
+const INSTANT = /^\d{4}-\d{2}-\d{2}T\d{2}:\d{2}:\d{2}Z$/;
+/** A day or an instant that is in the calendar: 30 February reads back as another day. */
+const isMoment = (form: RegExp, text: string): boolean =>
+  form.test(text) &&
+  Number.isFinite(Date.parse(text)) &&
+  new Date(text).toISOString().startsWith(text.replace('Z', ''));
+const isWhole = (number: number, least: number): boolean => Number.isSafeInteger(number) && number >= least;
+
+function check({ events, refreshMin, language }: Calendar): void {
+  const refuse = (what: string): never => {
+    throw new RangeError(what);
+  };
+  if (events.length === 0) refuse('a calendar needs at least one event');
+  if (!isWhole(refreshMin, 1)) refuse(`a refresh of ${refreshMin} minutes is not a whole number of them`);
+  if (!/^[a-z]{2,3}(-\w+)*$/i.test(language)) refuse(`the language ${JSON.stringify(language)} is none`);
   const seen = new Set<string>();
-  for (const { uid, start, end } of events) {
-    if (seen.has(uid)) throw new RangeError(`the UID ${uid} is used twice`);
-    if (!/^[\w.@-]{1,255}$/.test(uid)) throw new RangeError(`the UID ${uid} is not plain`);
-    if (!(end > start)) throw new RangeError(`the event ${uid} ends at ${end}, not after its start ${start}`);
+  for (const { uid, allDay, start, end, sequence, lastModified, remindersMin } of events) {
+    if (!/^[\w.@-]{1,255}$/.test(uid)) refuse(`the UID ${JSON.stringify(uid)} is not plain`);
+    if (seen.has(uid)) refuse(`the UID ${uid} is used twice`);
+    for (const moment of [start, end])
+      if (!isMoment(allDay ? DAY : INSTANT, moment)) refuse(`the event ${uid} has ${moment} for a moment`);
+    if (!(end > start)) refuse(`the event ${uid} ends at ${end}, not after its start ${start}`);
+    if (!isMoment(INSTANT, lastModified)) refuse(`the event ${uid} was modified at ${lastModified}, no instant in UTC`);
+    if (!isWhole(sequence, 0)) refuse(`the event ${uid} has the SEQUENCE ${sequence}`);
+    if (!remindersMin.every((minutes) => isWhole(minutes, 0))) refuse(`the event ${uid} reminds at ${remindersMin}`);
     seen.add(uid);
   }
 }

@@ -1,7 +1,7 @@
 import type * as v from 'valibot';
-import { hasErrors, type Problem, problem } from '../base/problem.ts';
+import { hasErrors, type Place, type Problem, problem } from '../base/problem.ts';
 import { nearestWord } from '../base/quantity.ts';
-import { isZone } from '../base/zone.ts';
+import { formatInstant, isZone, unknownRule, zoneAt } from '../base/zone.ts';
 import { type Coordinates, type Lawn, LawnSchema } from '../model/lawn.ts';
 import { type ProductsFile, ProductsSchema } from '../model/product.ts';
 import { labelProblems } from './label.ts';
@@ -40,7 +40,22 @@ export function readLawn(text: string, name: string, zips?: ZipLookup): Parsed<L
     if (typeof product !== 'string') problems.push(...labelProblems(product, ['products', i], parsed.place));
   const fine = problems.every(({ severity }) => severity !== 'error');
   if (!value || !location || 'code' in location || !fine) return { ...rest, problems };
+  const named = value.timezone ?? zoneAt(location.latitude, location.longitude);
+  problems.push(...staleZone(named, parsed.place([value.timezone === undefined ? 'location' : 'timezone'])));
   return { ...rest, problems, value: { ...value, location } };
+}
+
+/** A warning where Node's own zone data is known to be wrong for the lawn's zone. */
+function staleZone(zone: string, place: Place): Problem[] {
+  const rule = unknownRule(zone);
+  if (rule === null) return [];
+  const hours = rule.offsetMin / 60;
+  const args = {
+    found: zone,
+    since: formatInstant(rule.since).slice(0, 10),
+    clock: hours < 0 ? `${hours}` : `+${hours}`,
+  };
+  return [problem('zone-stale', args, place)];
 }
 
 type Written = v.InferOutput<typeof LawnSchema>['location'];

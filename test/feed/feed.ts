@@ -5,7 +5,7 @@ import { parse } from 'yaml';
 import { calendarOf } from '../../src/emit/calendar.ts';
 import { emptyLedger, type Ledger } from '../../src/model/ledger.ts';
 import type { Application, Season } from '../../src/model/season.ts';
-import { demoCopy, soilclock } from '../kit.ts';
+import { demoCopy, keepFeed, soilclock } from '../kit.ts';
 
 /** Every character that iCalendar escapes, folds badly or lets pass: comma, semicolon, backslash, line end, quote, emoji. */
 export const awkward = (text: string): string => `${text}, with; a \\ and \\n\nof "Ümläut" 👩🏽‍🌾 🌱`;
@@ -140,8 +140,12 @@ export const expected = (season: Season, key: keyof Expected): Record<string, st
   Object.fromEntries(Object.entries(expectedEvents(season)).map(([uid, event]) => [uid, event[key]]));
 
 /** The feed of a Season as data. */
-export const feedOf = (season: Season, ledger: Ledger = emptyLedger, revisedAt = REVISED_AT) =>
-  calendarOf(season, { ledger, revisedAt, detail: 'normal' });
+export function feedOf(season: Season, ledger: Ledger = emptyLedger, revisedAt = REVISED_AT) {
+  const made = calendarOf(season, { ledger, revisedAt, detail: 'normal' });
+  // Longer names no file may hold.
+  if (season.lawnName.length <= 2000) keepFeed(made.text);
+  return made;
+}
 
 /** A Season in which one application is changed. */
 export const changed = (season: Season, id: string, change: Partial<Application>): Season => ({
@@ -152,7 +156,7 @@ export const changed = (season: Season, id: string, change: Partial<Application>
 /** The lines of a feed with their folds undone. */
 export const unfolded = (text: string): string[] => text.replace(/\r\n[ \t]/g, '').split('\r\n');
 
-interface Part {
+export interface Part {
   readonly kind: string;
   readonly properties: string[];
   readonly parts: Part[];

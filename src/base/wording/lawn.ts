@@ -62,6 +62,10 @@ export const lawn = {
   'area-triangle': error(
     (a: Found) => `Sides ${a.found} do not close to a triangle: one is as long as the other two together.`,
   ),
+  'zone-stale': warning(
+    (a: Found & { since: string; clock: string }) =>
+      `The zone data of this Node does not know the rules of "${a.found}" since ${a.since}. Hours are reckoned by those rules, UTC${a.clock} all year; take a newer Node when there is one.`,
+  ),
   'grass-mismatch': warning((a: Expected) => `The lawn is ${a.found}; the program is written for ${a.expected}.`),
 
   'local-rule': error((_: Found) => 'A "limit" needs "yearly", "single" or both: a rate such as 3 lb/1000 sqft.'),
