@@ -4,11 +4,13 @@ import { formatDay } from '../base/day.ts';
 import { type Problem, problem } from '../base/problem.ts';
 import { formatInstant } from '../base/zone.ts';
 import { type Compiled, compile } from '../compile.ts';
+import { changeWords } from '../emit/changes/words-en.ts';
 import { compareSeasons, movesInWords } from '../emit/compare.ts';
 import type { Detail } from '../emit/events/all.ts';
 import { planReport, stepReport } from '../emit/report.ts';
 import { folded } from '../emit/table.ts';
 import type { Season } from '../model/season.ts';
+import { changesWritings } from './changes-file.ts';
 import { lookupFrom, NotWritten, readText, writeAll } from './files.ts';
 import type { Io } from './io.ts';
 import { ledgerPath, readLedger } from './ledger-file.ts';
@@ -43,6 +45,7 @@ export function planCommand(words: readonly string[], options: PlanOptions, io: 
   const ledgerFile = ledgerPath(asked.isDemo ? path.join(outFolder, path.basename(asked.file)) : asked.file);
   const { ledger, problems: ledgerProblems } = readLedger(ledgerFile, io.cwd);
   if (ledgerProblems.length > 0) return fail(ledgerProblems);
+  const revisedAt = options.asOf === undefined ? formatInstant(io.now()) : `${formatDay(asked.asOf)}T00:00:00Z`;
   const compiled = compile({
     lawn: asked.source,
     lookup: lookupOnCommandLine(options, io),
@@ -52,7 +55,7 @@ export function planCommand(words: readonly string[], options: PlanOptions, io: 
     service: options.weather ? undefined : keptWeather(asked, io),
     asOf: asked.asOf,
     ledger,
-    revisedAt: options.asOf === undefined ? formatInstant(io.now()) : `${formatDay(asked.asOf)}T00:00:00Z`,
+    revisedAt,
     detail: options.detail,
   });
   const { season, problems } = compiled;
@@ -60,10 +63,11 @@ export function planCommand(words: readonly string[], options: PlanOptions, io: 
   if (asked.step !== undefined) return tellStep(asked.step, season, options, io, fail);
 
   const moves = earlier.season ? compareSeasons(earlier.season, season) : null;
-  const written = writes(asked, options) ? writeOut(compiled, outFolder, ledgerFile, io) : null;
+  const written = writes(asked, options) ? writeOut(compiled, { out: outFolder, ledgerFile, revisedAt }, io) : null;
   if (written && 'problems' in written) return fail(written.problems);
   if (options.json) {
-    io.stdout(`${JSON.stringify(moves ? { ...season, moves } : season, null, 2)}\n`);
+    const changes = compiled.changes?.told ?? [];
+    io.stdout(`${JSON.stringify({ ...season, changes, ...(moves ? { moves } : {}) }, null, 2)}\n`);
     return EXIT.fine;
   }
   io.stdout(planReport(season, io.columns));
@@ -73,6 +77,7 @@ export function planCommand(words: readonly string[], options: PlanOptions, io: 
         .flatMap((line) => folded(`  ${line}`, io.columns))
         .join('\n')}\n`,
     );
+  io.stdout(seenChanges(compiled, written !== null, io.columns));
   if (problems.length > 0) io.stderr('\n');
   printProblems(problems, io);
   io.stdout(written ? subscribing(written.feed, compiled, io.columns) : NOT_WRITTEN);
@@ -153,16 +158,31 @@ function readEarlier(
   }
 }
 
-/** Writes the ledger, then the feed: a run that ends in between is made good by the next, and no SEQUENCE ever falls. */
+/** What subscribers see change, or would see where nothing was written. */
+function seenChanges({ changes, feed }: Compiled, isWritten: boolean, columns: number): string {
+  const { told, isFirst } = changes ?? { told: [], isFirst: false };
+  const lines = isFirst ? [changeWords.firstFeed(eventsIn(feed))] : told.map(({ text }) => text);
+  const title = isWritten ? changeWords.seen : changeWords.wouldSee;
+  const shown = lines.length > 0 ? lines : [changeWords.nothing];
+  return `\n${title}\n${shown.flatMap((line) => folded(`  ${line}`, columns)).join('\n')}\n`;
+}
+
+const eventsIn = (feed: string | null): number => (feed?.match(/^BEGIN:VEVENT/gm) ?? []).length;
+
+/**
+ * Writes what moved, the ledger, then the feed: a run that ends in between is made good by the next, tells nothing twice, and no
+ * SEQUENCE ever falls.
+ */
 function writeOut(
-  { season, feed, ledger }: Compiled,
-  out: string,
-  ledgerFile: string,
+  { season, feed, ledger, changes }: Compiled,
+  { out, ledgerFile, revisedAt }: { readonly out: string; readonly ledgerFile: string; readonly revisedAt: string },
   io: Io,
 ): { readonly feed: string } | { readonly problems: readonly Problem[] } {
-  const file = path.join(path.resolve(io.cwd, out), `${season?.lawn}.ics`);
+  const file = path.join(out, `${season?.lawn}.ics`);
+  const told = changes === null || changes.isFirst ? [] : changes.told;
   try {
     writeAll([
+      ...(season ? changesWritings(out, season, told, revisedAt) : []),
       { file: ledgerFile, text: `${JSON.stringify(ledger, null, 1)}\n` },
       { file, text: feed ?? '' },
     ]);
@@ -177,9 +197,8 @@ const NOT_WRITTEN = '\nNothing was written. With --out FOLDER the calendar feed 
 
 /** How a phone comes to the feed. */
 function subscribing(feed: string, { feed: text }: Compiled, columns: number): string {
-  const events = (text?.match(/^BEGIN:VEVENT/gm) ?? []).length;
   const lines = [
-    `Calendar feed: ${feed} (${events} events)`,
+    `Calendar feed: ${feed} (${eventsIn(text)} events)`,
     `To subscribe: put the file on any web space, and add its address to the calendar on your phone ("add a calendar by address", or open webcal://your.place/${path.basename(feed)}). It then follows every new plan that you put there. To look at it first, open the file in any calendar program.`,
   ];
   return `\n${folded(lines.join('\n'), columns).join('\n')}\n`;

@@ -13,7 +13,7 @@ export function addPlan(program: Command, { io, ended }: Run): void {
     .option('--out <folder>', 'where the feed goes (default: out/site)')
     .addOption(new Option('--detail <how>', 'how much the feed carries').choices(['quiet', 'normal']).default('normal'))
     .option('--compare <plan.json>', 'say what moved since an earlier "plan --json"')
-    .option('--dry-run', 'write nothing')
+    .option('--dry-run', 'write nothing; say what subscribers would see change')
     .option(...json)
     .option(...strict)
     .addHelpText(
