@@ -19,6 +19,7 @@ import { checkLawn } from './agronomy/check.ts';
 import type { Day } from './base/day.ts';
 import { hasErrors, inOrder, type Problem } from './base/problem.ts';
 import { calendarOf } from './emit/calendar.ts';
+import { changesInWords, isFirstFeed, type Told } from './emit/changes/words.ts';
 import type { Detail } from './emit/events/all.ts';
 import { problemsOfAreas, problemsOfPans, problemsOfTests } from './measures.ts';
 import type { Lawn } from './model/lawn.ts';
@@ -59,11 +60,18 @@ export interface ServiceWeather {
   readonly problems: readonly Problem[];
 }
 
+/** What subscribers see change, and whether the feed is their first. */
+export interface Seen {
+  readonly told: readonly Told[];
+  readonly isFirst: boolean;
+}
+
 /** A compiled lawn: its season, its feed, the ledger to keep. All null where a problem is an error. */
 export interface Compiled {
   readonly season: Season | null;
   readonly feed: string | null;
   readonly ledger: Ledger | null;
+  readonly changes: Seen | null;
   readonly problems: readonly Problem[];
 }
 
@@ -102,18 +110,20 @@ export function compile(input: CompileInput): Compiled {
   const whole: Season = { ...season, problems };
 
   // 3. The feed, revised against what it has published.
-  const { text, ledger } = calendarOf(whole, {
+  const { text, ledger, changes } = calendarOf(whole, {
     ledger: input.ledger ?? emptyLedger,
     revisedAt: input.revisedAt,
     detail: input.detail,
   });
-  return { season: whole, feed: text, ledger, problems };
+  const isFirst = isFirstFeed(changes, ledger.events);
+  return { season: whole, feed: text, ledger, changes: { told: changesInWords(changes, whole), isFirst }, problems };
 }
 
 const failed = (problems: readonly Problem[]): Compiled => ({
   season: null,
   feed: null,
   ledger: null,
+  changes: null,
   problems: inOrder(problems),
 });
 

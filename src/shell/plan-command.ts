@@ -3,7 +3,8 @@ import * as v from 'valibot';
 import { formatDay } from '../base/day.ts';
 import { type Problem, problem } from '../base/problem.ts';
 import { formatInstant } from '../base/zone.ts';
-import { compile } from '../compile.ts';
+import { type Compiled, compile } from '../compile.ts';
+import { changeWords } from '../emit/changes/words-en.ts';
 import { compareSeasons, movesInWords } from '../emit/compare.ts';
 import type { Detail } from '../emit/events/all.ts';
 import { planReport, stepReport } from '../emit/report.ts';
@@ -42,8 +43,10 @@ export function planCommand(words: readonly string[], options: PlanOptions, io: 
   // Nobody's backup holds the demo's ledger, and its folder may not be writable: it stands beside the feed.
   const outFolder = path.resolve(io.cwd, options.out ?? 'out/site');
   const ledgerFile = ledgerPath(asked.isDemo ? path.join(outFolder, path.basename(asked.file)) : asked.file);
+  const revisedAt = options.asOf === undefined ? formatInstant(io.now()) : `${formatDay(asked.asOf)}T00:00:00Z`;
   const made = publish(
     {
+      revisedAt,
       ledgerFile,
       feedIn: outFolder,
       lawn: asked.source,
@@ -60,7 +63,7 @@ export function planCommand(words: readonly string[], options: PlanOptions, io: 
         service: options.weather ? undefined : keptWeather(asked, io),
         asOf: asked.asOf,
         ledger,
-        revisedAt: options.asOf === undefined ? formatInstant(io.now()) : `${formatDay(asked.asOf)}T00:00:00Z`,
+        revisedAt,
         detail: options.detail,
       }),
     io,
@@ -71,7 +74,8 @@ export function planCommand(words: readonly string[], options: PlanOptions, io: 
 
   const moves = earlier.season ? compareSeasons(earlier.season, season) : null;
   if (options.json) {
-    io.stdout(`${JSON.stringify(moves ? { ...season, moves } : season, null, 2)}\n`);
+    const changes = made.changes?.told ?? [];
+    io.stdout(`${JSON.stringify({ ...season, changes, ...(moves ? { moves } : {}) }, null, 2)}\n`);
     return EXIT.fine;
   }
   io.stdout(planReport(season, io.columns));
@@ -81,6 +85,7 @@ export function planCommand(words: readonly string[], options: PlanOptions, io: 
         .flatMap((line) => folded(`  ${line}`, io.columns))
         .join('\n')}\n`,
     );
+  io.stdout(seenChanges(made, made.written !== null, io.columns));
   if (problems.length > 0) io.stderr('\n');
   printProblems(problems, io);
   io.stdout(made.written === null ? NOT_WRITTEN : subscribing(made.written, made.feed, io.columns));
@@ -161,13 +166,27 @@ function readEarlier(
   }
 }
 
+/** What subscribers see change, or would see where nothing was written. */
+function seenChanges(
+  { changes, feed }: Pick<Compiled, 'changes' | 'feed'>,
+  isWritten: boolean,
+  columns: number,
+): string {
+  const { told, isFirst } = changes ?? { told: [], isFirst: false };
+  const lines = isFirst ? [changeWords.firstFeed(eventsIn(feed))] : told.map(({ text }) => text);
+  const title = isWritten ? changeWords.seen : changeWords.wouldSee;
+  const shown = lines.length > 0 ? lines : [changeWords.nothing];
+  return `\n${title}\n${shown.flatMap((line) => folded(`  ${line}`, columns)).join('\n')}\n`;
+}
+
+const eventsIn = (feed: string | null): number => (feed?.match(/^BEGIN:VEVENT/gm) ?? []).length;
+
 const NOT_WRITTEN = '\nNothing was written. With --out FOLDER the calendar feed goes there.\n';
 
 /** How a phone comes to the feed. */
 function subscribing(feed: string, text: string | null, columns: number): string {
-  const events = (text?.match(/^BEGIN:VEVENT/gm) ?? []).length;
   const lines = [
-    `Calendar feed: ${feed} (${events} events)`,
+    `Calendar feed: ${feed} (${eventsIn(text)} events)`,
     `To subscribe: put the file on any web space, and add its address to the calendar on your phone ("add a calendar by address", or open webcal://your.place/${path.basename(feed)}). It then follows every new plan that you put there. To look at it first, open the file in any calendar program.`,
   ];
   return `\n${folded(lines.join('\n'), columns).join('\n')}\n`;

@@ -5,6 +5,7 @@ import type { Compiled } from '../compile.ts';
 import type { Ledger } from '../model/ledger.ts';
 import { readLawn } from '../read/lawn.ts';
 import type { Source } from '../read/lookup.ts';
+import { changesWritings } from './changes-file.ts';
 import { NotWritten, removeLeftParts, writeAll } from './files.ts';
 import type { Io } from './io.ts';
 import { readOrRebuild } from './ledger-file.ts';
@@ -16,6 +17,8 @@ interface Publishing {
   /** The folder of the feed. */
   readonly feedIn: string;
   readonly lawn: Source;
+  /** The instant of this revision, `YYYY-MM-DDTHH:MM:SSZ`. */
+  readonly revisedAt: string;
   /** Whether feed and ledger are written; else the plan is only asked for. */
   readonly writes: boolean;
   /** Whether a plan with these problems may be published. */
@@ -44,9 +47,12 @@ export function publish(publishing: Publishing, plan: (ledger: Ledger | null) =>
   return 'season' in done ? done : failed(done.problems);
 }
 
-/** Writes the ledger, then the feed: a run that ends in between is made good by the next, and no SEQUENCE ever falls. */
+/**
+ * Writes what moved, the ledger, then the feed: a run that ends in between is made good by the next, tells nothing twice, and no
+ * SEQUENCE ever falls.
+ */
 function planAndWrite(
-  { ledgerFile, feedIn, lawn, writes, isFine }: Publishing,
+  { ledgerFile, feedIn, lawn, revisedAt, writes, isFine }: Publishing,
   plan: (ledger: Ledger | null) => Compiled,
   stillHeld: () => void,
   io: Io,
@@ -57,7 +63,9 @@ function planAndWrite(
   if (!compiled.season || !isFine(compiled.problems)) return failed(compiled.problems);
   if (!writes) return { ...compiled, written: null };
   const file = path.join(feedIn, `${compiled.season.lawn}.ics`);
+  const moved = compiled.changes?.isFirst ? [] : (compiled.changes?.told ?? []);
   const writings = [
+    ...changesWritings(feedIn, compiled.season, moved, revisedAt),
     { file: ledgerFile, text: `${JSON.stringify(compiled.ledger, null, 1)}\n` },
     { file, text: compiled.feed ?? '' },
   ];
@@ -84,6 +92,7 @@ const failed = (problems: readonly Problem[]): Published => ({
   season: null,
   feed: null,
   ledger: null,
+  changes: null,
   problems,
   written: null,
 });

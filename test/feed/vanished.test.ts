@@ -35,6 +35,14 @@ const changeOf = ({ changes }: ReturnType<typeof feedOf>, uid: string) =>
   changes.find(({ before, after }) => (before ?? after)?.uid === uid);
 const entryIn = (ledger: Ledger, uid: string) => ledger.events.find((entry) => entry.uid === uid)!;
 
+test('the window of work that is done leaves at once: nothing was called off', () => {
+  const done = { ...changed(season, BARRIER, { status: 'done', date: '2027-04-11' }), asOf: '2027-04-12' };
+  const after = next(done, first.ledger);
+  expect(eventIn(first.text, uidOf(BARRIER, 'window'))).toBeDefined();
+  expect(eventIn(after.text, uidOf(BARRIER, 'window'))).toBeUndefined();
+  expect(entryIn(after.ledger, uidOf(BARRIER, 'window'))).toMatchObject({ cancelledOn: null, removedOn: '2027-04-12' });
+});
+
 describe('a dropped job', () => {
   const cancelled = () => next(dropped('2027-04-03'), first.ledger);
   const event = () => eventIn(cancelled().text, uidOf(BARRIER))!;

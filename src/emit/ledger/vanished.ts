@@ -24,9 +24,13 @@ export function vanished(entry: LedgerEntry, season: Season, revisedAt: string):
     return daysSince(entry.cancelledOn, asOf) < CANCELLED_DAYS ? entry : removed(entry, asOf);
   if (isDone(entry, season))
     return entry.season >= season.season.year || daysSince(entry.day, asOf) <= DONE_DAYS ? entry : removed(entry, asOf);
-  // What is no work, as the soil of a day, nobody waits for.
-  return entry.step === null ? removed(entry, asOf) : cancelled(entry, asOf, revisedAt);
+  return isOver(entry, season) ? removed(entry, asOf) : cancelled(entry, asOf, revisedAt);
 }
+
+/** What nobody waits for any more: the soil of a day, and what stands around work that is done. */
+const isOver = ({ kind, step, season: year }: LedgerEntry, { applications }: Season): boolean =>
+  step === null ||
+  (kind !== 'job' && applications.some((one) => one.id === step && one.season === year && one.status === 'done'));
 
 const daysSince = (day: string, asOf: string): number => (parseDay(asOf) as Day) - (parseDay(day) as Day);
 

@@ -15,7 +15,7 @@ export function addPlan(program: Command, { io, ended }: Run): void {
       new Option('--detail <how>', 'how much the feed carries').choices(['quiet', 'normal', 'full']).default('normal'),
     )
     .option('--compare <plan.json>', 'say what moved since an earlier "plan --json"')
-    .option('--dry-run', 'write nothing')
+    .option('--dry-run', 'write nothing; say what subscribers would see change')
     .option(...json)
     .option(...strict)
     .addHelpText(

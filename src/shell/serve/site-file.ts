@@ -15,7 +15,7 @@ const TYPES: Readonly<Record<string, string>> = {
 };
 
 /** The ledger of the demo lies beside its feed; what each reader may see is not for all of them. */
-const KEPT_BACK = /\.(ledger|journal)\.json$/i;
+const KEPT_BACK = /\.(ledger|journal|changes)\.json$/i;
 
 /** A file of the site. */
 export interface SiteFile {

@@ -1,0 +1,127 @@
+import { formatDay, parseDay } from '../../base/day.ts';
+import { type Display, displayOf } from '../../base/display.ts';
+import type { LedgerEntry } from '../../model/ledger.ts';
+import type { Application, Season } from '../../model/season.ts';
+import type { Change } from '../calendar.ts';
+import { dayText } from '../day-text.ts';
+import { changedParts } from './parts.ts';
+import { changeWords as words } from './words-en.ts';
+
+/** A change as it is told to those who follow the feed. */
+export interface Told {
+  readonly uid: string;
+  /** The revision that brought it. */
+  readonly sequence: number;
+  readonly what: keyof typeof words.heads;
+  readonly kind: string;
+  readonly step: string | null;
+  /** The days before and after, `YYYY-MM-DD`. */
+  readonly before: string | null;
+  readonly after: string | null;
+  /** Days later (earlier below zero), where it has both. */
+  readonly days: number | null;
+  readonly title: string;
+  /** The whole of it, in one line. */
+  readonly text: string;
+}
+
+/**
+ * Changes in words, in the order of their days. Left out: the soil of today, which changes daily; events that leave the feed,
+ * having been called off before; what goes with a job that is itself told as done or cancelled.
+ *
+ * @example changesInWords(changes, season)[0].text
+ * //=> 'Moved: First autumn feed, Sat, Sep 18 → Sat, Sep 25 (7 days later): that day has left the window.'
+ */
+export function changesInWords(changes: readonly Change[], season: Season): Told[] {
+  const told = changes.flatMap((change) => {
+    const entry = change.after ?? change.before;
+    return entry === null || entry.kind === 'soil' || change.what === 'removed' ? [] : [tell(change, entry, season)];
+  });
+  const over = new Set(told.filter(({ kind, what }) => kind === 'job' && isOver(what)).map(keyOf));
+  return told
+    .filter((one) => one.kind === 'job' || !isOver(one.what) || !over.has(keyOf(one)))
+    .map(({ season: _, ...one }) => one)
+    .sort((a, b) => compare(a.after ?? a.before ?? '', b.after ?? b.before ?? '') || compare(a.uid, b.uid));
+}
+
+/** Whether a feed is the first that its ledger knows: everything in it is new. */
+export const isFirstFeed = (changes: readonly Change[], events: readonly LedgerEntry[]): boolean =>
+  changes.length === events.length && changes.every(({ before }) => before === null);
+
+const isOver = (what: Told['what']): boolean => what === 'done' || what === 'cancelled';
+const keyOf = ({ season, step }: { readonly season: number; readonly step: string | null }) => `${season} ${step}`;
+const compare = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
+
+function tell(change: Change, entry: LedgerEntry, season: Season): Told & { readonly season: number } {
+  const { before, after } = change;
+  const display = displayOf(season.display.units, season.display.language);
+  const application = season.applications.find(({ id, season: year }) => id === entry.step && year === entry.season);
+  const what = headOf(change);
+  const name = (entry.kind === 'job' && application?.name) || (before ?? entry).summary;
+  const title = oneLine(`${words.heads[what]}: ${name}`);
+  const [from, to] = [parseDay(before?.day ?? ''), parseDay(after?.day ?? '')];
+  return {
+    season: entry.season,
+    uid: entry.uid,
+    sequence: entry.sequence,
+    what,
+    kind: entry.kind,
+    step: entry.step,
+    before: before?.day ?? null,
+    after: what === 'cancelled' ? null : (after?.day ?? null),
+    days: from === null || to === null || what === 'cancelled' ? null : to - from,
+    title,
+    text: oneLine(`${title}, ${detail({ what, before, after }, application, season.asOf, display)}`),
+  };
+}
+
+function headOf({ what, before, after }: Change): Told['what'] {
+  if (what === 'removed' || what === 'cancelled') return 'cancelled';
+  if (after?.kind === 'job' && after.transparent && !(before?.transparent ?? false)) return 'done';
+  if (what === 'new' || before === null || after === null) return 'new';
+  return before.day === after.day ? 'changed' : 'moved';
+}
+
+function detail(
+  { what, before, after }: Pick<Change, 'before' | 'after'> & Pick<Told, 'what'>,
+  application: Application | undefined,
+  asOf: string,
+  display: Display,
+): string {
+  const shown = (entry: LedgerEntry) => spanOf(entry, asOf, display);
+  const standing = after ?? before;
+  if (standing === null) return '';
+  if (what === 'cancelled') return shown(before ?? standing);
+  if (before === null || after === null || what === 'new' || what === 'done') return shown(standing);
+  if (what === 'changed') {
+    const day = display.day(parseDay(after.day) ?? 0);
+    const parts = changedParts(before, after, application?.name ?? null, day).map((part) =>
+      part === 'amount' && application?.inAll ? words.amountNow(application.inAll) : words.parts[part],
+    );
+    return `${shown(after)}: ${parts.join(', ')}`;
+  }
+  const days = (parseDay(after.day) ?? 0) - (parseDay(before.day) ?? 0);
+  const reason = after.kind === 'job' ? reasonFor(before.day, application?.why ?? [], display) : null;
+  return `${shown(before)} → ${shown(after)} (${words.byDays(days)})${reason === null ? '' : `: ${reason}`}`;
+}
+
+/** Why it moved: what the season says of the day on which it stood, whatever its language. */
+function reasonFor(day: string, why: readonly string[], display: Display): string | null {
+  const parsed = parseDay(day);
+  if (parsed === null) return null;
+  const from = display.day(parsed);
+  const moved = why.find((line) => line.includes(`${from}: `));
+  if (moved !== undefined) return moved.slice(moved.indexOf(`${from}: `) + from.length + 2);
+  return why.find((line) => line.includes(from)) ?? null;
+}
+
+/** The day of an event, or its first and last where it has several. */
+function spanOf({ day, allDay, end }: LedgerEntry, asOf: string, display: Display): string {
+  const first = dayText(day, asOf, display);
+  const after = allDay ? parseDay(end) : null;
+  const begins = parseDay(day);
+  if (after === null || begins === null || after - begins <= 1) return first;
+  return words.span(first, dayText(formatDay(after - 1), asOf, display));
+}
+
+const oneLine = (text: string): string => text.replace(/\s*\n\s*/g, ' ');
