@@ -83,8 +83,10 @@ export function keepFeed(text: string): string {
 /** The feeds in a folder, by their files; none where nobody keeps them. */
 function feedsIn(folder: string): ReadonlyMap<string, string> {
   if (!process.env.SOILCLOCK_FEEDS || !existsSync(folder)) return new Map();
-  const files = readdirSync(folder, { recursive: true, encoding: 'utf8' }).filter((name) => name.endsWith('.ics'));
-  return new Map(files.map((name) => [name, readFileSync(path.join(folder, name), 'utf8')]));
+  const files = readdirSync(folder, { recursive: true, withFileTypes: true })
+    .filter((entry) => entry.isFile() && entry.name.endsWith('.ics'))
+    .map((entry) => path.join(entry.parentPath, entry.name));
+  return new Map(files.map((file) => [path.relative(folder, file), readFileSync(file, 'utf8')]));
 }
 
 function typing(answers: readonly string[], show: (prompt: string) => void) {

@@ -157,7 +157,7 @@ export const RULES: Readonly<Record<string, (feed: Feed) => readonly string[]>> 
     ),
   'a description under 2,000 characters': ({ events }) =>
     events.flatMap((one) =>
-      value(one, 'DESCRIPTION').replace(/\\(.)/gs, '$1').length < 2000 ? [] : value(one, 'UID'),
+      [...value(one, 'DESCRIPTION').replace(/\\(.)/gs, '$1')].length < 2000 ? [] : value(one, 'UID'),
     ),
   'colours are names (RFC 7986 5.9)': ({ calendar, events }) =>
     not(
