@@ -1,6 +1,7 @@
 import { type Day, formatDay, yearOf } from '../base/day.ts';
 import { correctionsOf, nameOf } from '../model/corrections.ts';
-import { type Amount, formatClock } from '../model/fields.ts';
+import { entryData } from '../model/entry-data.ts';
+import type { Amount } from '../model/fields.ts';
 import type { Journal, JournalEntry } from '../model/journal.ts';
 import type { Lawn } from '../model/lawn.ts';
 import { isPesticide, type Product } from '../model/product.ts';
@@ -78,14 +79,10 @@ function recordEntry(entry: JournalEntry, at: number, corrections: Corrections, 
   const replacing = corrections.replacedBy[at] ?? null;
   const replacedBy = replacing === null ? undefined : journal[replacing];
   const known = {
+    ...entryData(entry),
     name: nameOf(entry),
     standing: standingOf(entry, replacedBy),
-    corrects: entry.corrects ?? null,
     replacedBy: replacedBy ? { name: nameOf(replacedBy), date: formatDay(replacedBy.date) } : null,
-    date: formatDay(entry.date),
-    start: entry.start === undefined ? null : formatClock(entry.start),
-    end: entry.end === undefined ? null : formatClock(entry.end),
-    step: entry.step ?? null,
     stepName: step?.name ?? null,
     work: entry.work ?? step?.work ?? null,
     application: isApplication(at, corrections, input),
@@ -102,21 +99,10 @@ function recordEntry(entry: JournalEntry, at: number, corrections: Corrections, 
       gPerL: by === 'volume' ? value : null,
     })),
     pesticide: product ? isPesticide(product) : (step?.pesticide ?? null),
-    target: entry.target ?? null,
     ...weighed(entry, areaM2),
-    spreader: entry.spreader ?? null,
-    setting: entry.setting ?? null,
     sprayer: entry.sprayer ?? false,
     outputMlPerM2: entry.output === undefined ? null : entry.output * 1e6,
-    pass: entry.pass ?? null,
-    by: entry.by ?? null,
-    licence: entry.licence ?? null,
-    windMPerS: entry.wind ?? null,
-    windFrom: entry.windFrom ?? null,
-    airC: entry.air ?? null,
     reEntry: entry.reEntry ?? product?.label?.reEntry ?? null,
-    notices: entry.notices ?? null,
-    note: entry.note ?? null,
   };
   return { ...known, missing: missingFrom(known) };
 }

@@ -6,6 +6,7 @@ import { outlineOf } from '../../src/amounts/outline.ts';
 import { polygonArea } from '../../src/base/geometry.ts';
 import { areaOf } from '../../src/index.ts';
 import { AreaSchema } from '../../src/model/area.ts';
+import { ring } from '../ring.ts';
 
 const FOOT = 0.3048;
 const size = (shape: unknown): number => areaOf(shape).value ?? Number.NaN;
@@ -180,13 +181,6 @@ describe('a setback', () => {
 });
 
 describe('what is measured amiss is refused', () => {
-  const ring = [
-    [5, 52],
-    [5.001, 52],
-    [5.001, 52.001],
-    [5, 52.001],
-    [5, 52],
-  ];
   const moved = (by: number, scale: number) =>
     ring.map(([x = 0, y = 0]) => [5 + by + scale * (x - 5), 52 + by + scale * (y - 52)]);
   const geojson = (...coordinates: unknown[]) => ({ geojson: { type: 'Polygon', coordinates } });

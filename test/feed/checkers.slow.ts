@@ -1,10 +1,10 @@
 /** Every feed that the tests made, read by other people's readers. Those that are not installed are skipped, by name. */
-import { execFileSync } from 'node:child_process';
 import { existsSync, mkdirSync, readdirSync, readFileSync } from 'node:fs';
 import path from 'node:path';
 import ICAL from 'ical.js';
-import { beforeAll, describe, expect, test } from 'vitest';
+import { beforeAll, expect, test } from 'vitest';
 import { folderWith, root } from '../kit.ts';
+import { khalConfig, readBy, run, runs } from '../other-programs.ts';
 import { CalendarServer } from '../serve/programs.ts';
 import { partsOf, valueIn } from './feed.ts';
 import { faultsOf } from './rules.ts';
@@ -34,25 +34,6 @@ function wrong(read: readonly Read[], uids = (found: Read) => found.uids): Recor
       return faults.length === 0 ? [] : [[path.basename(file), faults]];
     }),
   );
-}
-
-const run = (command: string, args: readonly string[], env = {}): string =>
-  execFileSync(command, args, {
-    encoding: 'utf8',
-    env: { ...process.env, LC_ALL: 'C.UTF-8', PYTHONIOENCODING: 'utf-8', ...env },
-    stdio: ['ignore', 'pipe', 'pipe'],
-    maxBuffer: 1 << 28,
-  });
-const runs = (command: string, args: readonly string[]): boolean => {
-  try {
-    run(command, args);
-    return true;
-  } catch {
-    return false;
-  }
-};
-function readBy(reader: string, installed: boolean, tests: () => void): void {
-  describe.skipIf(!installed)(installed ? reader : `skipped: ${reader} is not installed`, tests);
 }
 
 test('the tests made feeds', () => expect(files.length).toBeGreaterThanOrEqual(50));
@@ -88,14 +69,7 @@ for (const [reader, module] of [
 readBy('khal', hasModule('khal.cli, click.testing'), () => {
   test('prints every event of every feed', () => {
     const config = folderWith({
-      'khal.conf': `[calendars]
-[[feed]]
-path = cal
-type = calendar
-[locale]
-local_timezone = UTC
-default_timezone = UTC
-`,
+      'khal.conf': khalConfig(),
     });
     mkdirSync(path.join(config, 'cal'));
     expect(wrong(pythonReads('khal', { KHAL_CONFIG: path.join(config, 'khal.conf'), HOME: config }))).toEqual({});

@@ -1,11 +1,11 @@
 /** Other people's readers of iCalendar agree with the Season. Those that are not installed are skipped, by name. */
-import { execFileSync } from 'node:child_process';
 import { existsSync, mkdirSync } from 'node:fs';
 import path from 'node:path';
 import ICAL from 'ical.js';
 import { beforeAll, describe, expect, test } from 'vitest';
 import type { Season } from '../../src/model/season.ts';
 import { folderWith, root } from '../kit.ts';
+import { khalConfig, readBy, run, runs } from '../other-programs.ts';
 import { awkward, awkwardDemo, expected, expectedEvents } from './feed.ts';
 
 let season: Season;
@@ -14,27 +14,6 @@ let file: string;
 beforeAll(async () => {
   ({ season, text, file } = await awkwardDemo());
 });
-
-const run = (command: string, args: readonly string[]): string =>
-  execFileSync(command, args, {
-    encoding: 'utf8',
-    env: { ...process.env, LC_ALL: 'C.UTF-8', PYTHONIOENCODING: 'utf-8' },
-    stdio: ['ignore', 'pipe', 'pipe'],
-  });
-
-const runs = (command: string, args: readonly string[]): boolean => {
-  try {
-    run(command, args);
-    return true;
-  } catch {
-    return false;
-  }
-};
-
-/** Tests of one reader; where it is absent their name says so. */
-function readBy(reader: string, installed: boolean, tests: () => void): void {
-  describe.skipIf(!installed)(installed ? reader : `skipped: ${reader} is not installed`, tests);
-}
 
 /**
  * A title on one line. icalendar 4, and khal 0.10, which is built on it, take a backslash that was written before an n
@@ -117,19 +96,7 @@ readBy('khal', runs('khal', ['--version']), () => {
   let events: { uid: string; start: string; end: string; title: string }[];
   beforeAll(() => {
     const folder = folderWith({
-      'khal.conf': `[calendars]
-[[feed]]
-path = cal
-type = calendar
-[locale]
-local_timezone = UTC
-default_timezone = UTC
-timeformat = %H:%M
-dateformat = %Y-%m-%d
-longdateformat = %Y-%m-%d
-datetimeformat = %Y-%m-%dT%H:%M:%SZ
-longdatetimeformat = %Y-%m-%dT%H:%M:%SZ
-`,
+      'khal.conf': khalConfig(),
     });
     mkdirSync(path.join(folder, 'cal'));
     const config = path.join(folder, 'khal.conf');

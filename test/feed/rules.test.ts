@@ -26,7 +26,7 @@ const BREAKS: readonly (readonly [rule: string, what: string | RegExp, by: strin
   ['TEXT is escaped', /CATEGORIES:/, 'CATEGORIES:a;b,'],
   ['no control character', /SUMMARY:/, 'SUMMARY:\u0007'],
   ['no mark that turns', /SUMMARY:/, 'SUMMARY:\u202e'],
-  ['one calendar of events alone', /VEVENT/, 'VTODO'],
+  ['one calendar of events alone', /END:VCALENDAR/, 'BEGIN:VJOURNAL\r\nUID:a\r\nEND:VJOURNAL\r\nEND:VCALENDAR'],
   ['properties stand before', /END:VCALENDAR/, 'X-A:b\r\nEND:VCALENDAR'],
   ['PRODID, VERSION and names', /PRODID.*\r\n/, ''],
   ['PRODID, VERSION and names', 'VERSION:2.0\r\n', 'VERSION:2.0\r\nVERSION:2.0\r\n'],

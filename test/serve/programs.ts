@@ -1,23 +1,15 @@
 /** Calendar programs of other people, each run on its own in a folder of the test. */
-import { execFile, execFileSync, spawn } from 'node:child_process';
+import { execFile, spawn } from 'node:child_process';
 import { mkdirSync, readdirSync, readFileSync, statSync, writeFileSync } from 'node:fs';
 import { createServer } from 'node:net';
 import path from 'node:path';
 import { promisify } from 'node:util';
 import { afterAll, describe } from 'vitest';
 import { folderWith } from '../kit.ts';
+import { khalConfig, runs } from '../other-programs.ts';
 import { eventsOf } from './three-plans.ts';
 
 const environment = (home: string) => ({ ...process.env, HOME: home, LC_ALL: 'C.UTF-8', TZ: 'UTC' });
-
-const installed = (command: string): boolean => {
-  try {
-    execFileSync(command, ['--version'], { stdio: 'ignore' });
-    return true;
-  } catch {
-    return false;
-  }
-};
 
 /** Runs a program until the tests of the file are over. */
 function background(home: string, command: string, args: readonly string[]): void {
@@ -27,7 +19,7 @@ function background(home: string, command: string, args: readonly string[]): voi
 
 /** Tests with these programs; where one is absent their name says so. */
 export function withPrograms(commands: readonly string[], tests: () => void): void {
-  const absent = commands.filter((command) => !installed(command));
+  const absent = commands.filter((command) => !runs(command, ['--version']));
   const name = commands.join(' and ');
   describe.skipIf(absent.length > 0)(
     absent.length > 0 ? `skipped: ${name}: ${absent.join(', ')} not installed` : name,
@@ -60,22 +52,7 @@ type = "filesystem"
 path = "cal/"
 fileext = ".ics"
 `,
-      'khal.conf': `[calendars]
-[[feed]]
-path = cal
-type = calendar
-readonly = True
-[sqlite]
-path = ${path.join(this.#home, 'khal.db')}
-[locale]
-local_timezone = UTC
-default_timezone = UTC
-timeformat = %H:%M
-dateformat = %Y-%m-%d
-longdateformat = %Y-%m-%d
-datetimeformat = %Y-%m-%dT%H:%M:00Z
-longdatetimeformat = %Y-%m-%dT%H:%M:00Z
-`,
+      'khal.conf': khalConfig('readonly = True\n', `[sqlite]\npath = ${path.join(this.#home, 'khal.db')}\n`),
     };
     for (const [name, text] of Object.entries(configs)) writeFileSync(path.join(this.#home, name), text);
     mkdirSync(path.join(this.#home, 'cal'));

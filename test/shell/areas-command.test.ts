@@ -2,6 +2,7 @@ import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import path from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { demoCopy, folderWith, lawnText, programText, soilclock } from '../kit.ts';
+import { ring } from '../ring.ts';
 
 const program = programText(`  - { id: feed, name: Feed, work: other, window: { opens: { date: 05-01 } } }\n`);
 const lawnWith = (areas: string, files: Readonly<Record<string, string>> = {}): string =>
@@ -15,13 +16,6 @@ const areas = async (cwd: string, ...argv: string[]) => {
   return { code, stderr, json: JSON.parse(stdout) };
 };
 const geojson = (...coordinates: unknown[]): string => JSON.stringify({ type: 'Polygon', coordinates }, null, '\t');
-const ring = [
-  [5, 52],
-  [5.001, 52],
-  [5.001, 52.001],
-  [5, 52.001],
-  [5, 52],
-];
 
 /** Texts of a drawing; every element in it is closed, and nothing in it is markup that was not meant to be. */
 function drawn(file: string): string[] {

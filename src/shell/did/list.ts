@@ -2,7 +2,8 @@ import { inWords } from '../../amounts/amount.ts';
 import { formatDay } from '../../base/day.ts';
 import type { Display } from '../../base/display.ts';
 import { entriesInForce, nameOf } from '../../model/corrections.ts';
-import { type Amount, formatClock } from '../../model/fields.ts';
+import { entryData } from '../../model/entry-data.ts';
+import type { Amount } from '../../model/fields.ts';
 import type { Journal } from '../../model/journal.ts';
 
 /** The entries in force, a line each: day, what, where, how much, and the name to take it back by. */
@@ -34,33 +35,18 @@ export function entriesAsData(journal: Journal): readonly Readonly<Record<string
   return [...entriesInForce(journal)]
     .sort((a, b) => a.date - b.date)
     .map((entry) => ({
+      ...entryData(entry),
       name: nameOf(entry),
       id: entry.id ?? null,
-      date: formatDay(entry.date),
-      start: entry.start === undefined ? null : formatClock(entry.start),
-      end: entry.end === undefined ? null : formatClock(entry.end),
-      step: entry.step ?? null,
       work: entry.work ?? null,
       areas: entry.areas ?? null,
       product: entry.product ?? null,
       registration: entry.registration ?? null,
-      target: entry.target ?? null,
       ...amountOf('loaded', entry.loaded),
       ...amountOf('used', entry.used),
       ...amountOf('left', entry.left),
-      spreader: entry.spreader ?? null,
-      setting: entry.setting ?? null,
       sprayer: entry.sprayer ?? null,
       outputLPerM2: entry.output === undefined ? null : entry.output * 1000,
-      pass: entry.pass ?? null,
-      by: entry.by ?? null,
-      licence: entry.licence ?? null,
-      windMPerS: entry.wind ?? null,
-      windFrom: entry.windFrom ?? null,
-      airC: entry.air ?? null,
       reEntry: entry.reEntry ?? null,
-      notices: entry.notices ?? null,
-      note: entry.note ?? null,
-      corrects: entry.corrects ?? null,
     }));
 }
