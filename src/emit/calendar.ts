@@ -1,6 +1,6 @@
 import type { Ledger, LedgerEntry } from '../model/ledger.ts';
 import type { Season } from '../model/season.ts';
-import { type Detail, eventsOf, type Reader } from './events/all.ts';
+import { type Detail, eventsOf } from './events/all.ts';
 import { icalendar } from './ical.ts';
 import { KEPT_NAME, keptLine } from './ledger/kept-line.ts';
 import { revise } from './ledger/revise.ts';
@@ -14,8 +14,6 @@ export interface FeedOptions {
   /** The instant of this revision, `YYYY-MM-DDTHH:MM:SSZ`. */
   readonly revisedAt: string;
   readonly detail: Detail;
-  /** Who reads it; the owner where left out. */
-  readonly reader?: Reader;
   /** The feed's id in the ledger; the owner's where left out. */
   readonly feed?: string;
 }
@@ -43,11 +41,11 @@ const KEPT_SEASONS = 1;
  */
 export function calendarOf(
   season: Season,
-  { ledger, revisedAt, detail, reader = 'owner', feed }: FeedOptions,
+  { ledger, revisedAt, detail, feed }: FeedOptions,
 ): { readonly text: string; readonly ledger: Ledger; readonly changes: readonly Change[] } {
   const published = feed === undefined ? ledger.events : (ledger.readers[feed] ?? []);
   const known = new Map(published.map((entry) => [entry.uid, entry]));
-  const drafts = eventsOf(season, detail, reader);
+  const drafts = eventsOf(season, detail);
   const present = new Set(drafts.map(({ uid }) => uid));
   const events = [
     ...drafts.map((draft) => revise(draft, known.get(draft.uid), season.asOf, revisedAt)),

@@ -187,7 +187,7 @@ const NOT_WRITTEN = '\nNothing was written. With --out FOLDER the calendar feed 
 function subscribing(feed: string, text: string | null, columns: number): string {
   const lines = [
     `Calendar feed: ${feed} (${eventsIn(text)} events)`,
-    `To subscribe: put the file on any web space, and add its address to the calendar on your phone ("add a calendar by address", or open webcal://your.place/${path.basename(feed)}). It then follows every new plan that you put there. To look at it first, open the file in any calendar program.`,
+    `To subscribe: put the file on any web space, and add its address to the calendar on your phone ("add a calendar by address", or open webcal://your.place/${path.basename(feed)}). It then follows every new plan that you put there. For the phones of your household "soilclock serve" gives it out from here. To look at it first, open the file in any calendar program.`,
   ];
   return `\n${folded(lines.join('\n'), columns).join('\n')}\n`;
 }

@@ -1,6 +1,6 @@
 /** What stands round the work in a feed: buying ahead, watering in, keep-off, soil checks; and which feeds carry it. */
 import { beforeAll, describe, expect, test } from 'vitest';
-import { type Detail, eventsOf, type Reader } from '../../src/emit/events/all.ts';
+import { type Detail, eventsOf } from '../../src/emit/events/all.ts';
 import type { Season } from '../../src/model/season.ts';
 import { demoCopy } from '../kit.ts';
 import { AS_OF, changed, planned } from './feed.ts';
@@ -12,11 +12,9 @@ beforeAll(async () => {
 });
 
 const BARRIER = 'summer-annual-barrier';
-const kindsIn = (detail: Detail, reader: Reader = 'owner') => [
-  ...new Set(eventsOf(season, detail, reader).map(({ kind }) => kind)),
-];
+const kindsIn = (detail: Detail) => [...new Set(eventsOf(season, detail).map(({ kind }) => kind))];
 const event = (one: Season, kind: string, step = BARRIER) =>
-  eventsOf(one, 'full', 'owner').find((draft) => draft.kind === kind && draft.uid.includes(`-${step}-`))!;
+  eventsOf(one, 'full').find((draft) => draft.kind === kind && draft.uid.includes(`-${step}-`))!;
 const barrier = () => season.applications.find(({ id }) => id === BARRIER)!;
 const water = (change: object) => changed(season, BARRIER, { waterIn: { ...barrier().waterIn!, ...change } });
 
@@ -26,10 +24,8 @@ describe('which feeds carry it', () => {
     ['normal', ['buying', 'job', 'keep-off', 'soil', 'water', 'window']],
     ['full', ['buying', 'job', 'keep-off', 'soil', 'soil-check', 'water', 'window']],
   ] as const)('%s', (detail, kinds) => expect(kindsIn(detail).sort()).toEqual(kinds));
-  test('a helper has jobs, and the soil so that there is always something', () =>
-    expect(kindsIn('full', 'helper').sort()).toEqual(['job', 'soil']));
   test('no UID is used twice', () => {
-    const uids = eventsOf(season, 'full', 'owner').map(({ uid }) => uid);
+    const uids = eventsOf(season, 'full').map(({ uid }) => uid);
     expect(new Set(uids).size).toBe(uids.length);
   });
 });
@@ -50,13 +46,13 @@ describe('buying ahead', () => {
   ])('%s', (_, asOf, day) => expect(dayOf(needed('2027-04-11', asOf))).toBe(day));
   test('products of the same day are one event', () => {
     const both = season.shopping.slice(0, 2).map((one) => ({ ...one, neededOn: '2027-05-10' }));
-    const events = eventsOf({ ...season, shopping: both }, 'normal', 'owner').filter(({ kind }) => kind === 'buying');
+    const events = eventsOf({ ...season, shopping: both }, 'normal').filter(({ kind }) => kind === 'buying');
     expect(events.map(({ day }) => day)).toEqual(['2027-05-03']);
     for (const { name } of both) expect(events[0]!.description).toContain(name);
   });
   test('what the shelf covers is not bought', () => {
     const covered = { ...season, shopping: season.shopping.map((one) => ({ ...one, neededOn: null })) };
-    expect(eventsOf(covered, 'normal', 'owner').filter(({ kind }) => kind === 'buying')).toEqual([]);
+    expect(eventsOf(covered, 'normal').filter(({ kind }) => kind === 'buying')).toEqual([]);
   });
 });
 
@@ -98,9 +94,7 @@ describe('a soil check', () => {
     expect(Date.parse(opens) - Date.parse(event(season, 'soil-check').day)).toBe(7 * 86_400_000);
   });
   test('stands only where the window opens by the soil', () => {
-    const checked = eventsOf(season, 'full', 'owner').flatMap(({ kind, step }) =>
-      kind === 'soil-check' ? [step] : [],
-    );
+    const checked = eventsOf(season, 'full').flatMap(({ kind, step }) => (kind === 'soil-check' ? [step] : []));
     const bySoil = season.applications.filter(
       ({ soilChecks, status }) => soilChecks.length > 0 && status !== 'dropped' && status !== 'skipped',
     );

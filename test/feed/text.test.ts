@@ -15,9 +15,8 @@ beforeAll(async () => {
 
 const BARRIER = 'summer-annual-barrier';
 const textOf = (change: Partial<Application> = {}) =>
-  eventsOf(changed(season, BARRIER, change), 'full', 'owner').find(
-    ({ kind, step }) => kind === 'job' && step === BARRIER,
-  )!.description;
+  eventsOf(changed(season, BARRIER, change), 'full').find(({ kind, step }) => kind === 'job' && step === BARRIER)!
+    .description;
 const lengthOf = (text: string) => [...text].length;
 
 describe('the text of a job', () => {
