@@ -113,9 +113,24 @@ export function writeAll(writings: readonly Writing[]): void {
   }
 }
 
+/**
+ * Makes a folder and those above it. Node's own recursive way never ends where the system says that the folder above, which is
+ * there, is not (Linux below /proc).
+ */
+export function makeFolder(folder: string): void {
+  if (existsSync(folder)) return;
+  makeFolder(path.dirname(folder));
+  try {
+    mkdirSync(folder);
+  } catch (error) {
+    // Another run may have made it in between.
+    if ((error as NodeJS.ErrnoException).code !== 'EEXIST') throw error;
+  }
+}
+
 /** Writes a file, and its folder where there is none, down to the disk. */
 function writeThrough(file: string, text: string, mode: number | undefined): void {
-  mkdirSync(path.dirname(file), { recursive: true });
+  makeFolder(path.dirname(file));
   const handle = openSync(file, 'w', mode);
   try {
     writeFileSync(handle, text);

@@ -1,9 +1,9 @@
 import { randomUUID } from 'node:crypto';
-import { linkSync, mkdirSync, readFileSync, renameSync, rmSync, statSync, writeFileSync } from 'node:fs';
+import { linkSync, readFileSync, renameSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { hostname } from 'node:os';
 import path from 'node:path';
 import { type Problem, problem } from '../base/problem.ts';
-import { NotWritten } from './files.ts';
+import { makeFolder, NotWritten } from './files.ts';
 
 /** A lock older than this was left by a run that ended before its time, wherever that ran. */
 const STALE_SECONDS = 20;
@@ -53,7 +53,7 @@ const sleep = (ms: number): void => void Atomics.wait(new Int32Array(new SharedA
 /** Makes the lock. @returns Whether it is ours now. @throws NotWritten where none can be made. */
 function taken(lock: string, mine: string): boolean {
   try {
-    mkdirSync(path.dirname(lock), { recursive: true });
+    makeFolder(path.dirname(lock));
     writeFileSync(lock, mine, { flag: 'wx' });
     return true;
   } catch (error) {

@@ -40,6 +40,9 @@ describe('output that cannot be written', () => {
     refuses(['', { taken: 'kept' }, 1, ['write-failed']], to('taken')));
   test('--out below a file: nothing is written', () =>
     refuses(['', { taken: 'kept' }, 1, ['write-failed']], to('taken/below')));
+  test.skipIf(!existsSync('/proc/self'))('--out where no folder can be made, as below /proc: nothing is written', () =>
+    refuses(['', {}, 1, ['write-failed']], to('/proc/none')),
+  );
   test('a folder in the place of the feed: the ledger stays as it is', () =>
     refuses(['', { 'site/test-lawn.ics': FOLDER }, 1, ['write-failed']], to('site')));
   test('a fine run replaces both', async () => {
