@@ -54,6 +54,8 @@ export interface PlacedSeason {
   readonly sizes: ReadonlyMap<string, SquareMetres>;
   /** The last day that a window may reach. */
   readonly to: Day;
+  /** What was wrong with the weather. */
+  readonly problems: readonly Problem[];
 }
 
 /** The season of the as-of day, and the steps in it and in the one that is near. */
@@ -75,7 +77,7 @@ export function climateFor(input: PlanInput): ReturnType<typeof climateOf> {
 }
 
 /** Places the steps of a lawn's programs on a climate of theirs. */
-export function placeOn(climate: Climate, input: PlanInput): PlacedSeason {
+export function placeOn(climate: Climate, input: PlanInput, problems: readonly Problem[] = []): PlacedSeason {
   const { program, asOf, products, areaPrograms = new Map() } = input;
   const { inTurn, season, lawn, span } = turnsOf(input);
   const programs = new Map(
@@ -95,7 +97,7 @@ export function placeOn(climate: Climate, input: PlanInput): PlacedSeason {
     steps: new Map(inTurn.flat().map(({ id, step }) => [id, step])),
   };
   const sizes = sizesOf(lawn);
-  return { season, ...placedOn(ground, inTurn, sizes), sizes, to: span.to };
+  return { season, ...placedOn(ground, inTurn, sizes), sizes, to: span.to, problems };
 }
 
 /** Placed and dosed steps. Whether a first pass has put down the whole is known once they are dosed: then they are placed anew. */
@@ -133,5 +135,5 @@ export function placeSeason(input: PlanInput): {
   readonly problems: readonly Problem[];
 } {
   const { climate, problems } = climateFor(input);
-  return { value: climate && placeOn(climate, input), problems };
+  return { value: climate && placeOn(climate, input, problems), problems };
 }
