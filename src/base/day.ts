@@ -14,37 +14,67 @@ export interface MonthDay {
 
 const MS_PER_DAY = 86_400_000;
 
-/** The civil day of a year, a month (1 to 12) and a day of the month. Years 1000 to 9999. @example civil(1970, 1, 2) //=> 1 */
-export const civil = (year: number, month: number, day: number): Day => Date.UTC(year, month - 1, day) / MS_PER_DAY;
-
-/** Year, month (1 to 12) and day of the month of a civil day. */
-export function partsOf(day: Day): { year: number; month: number; day: number } {
-  const date = new Date(day * MS_PER_DAY);
-  return { year: date.getUTCFullYear(), month: date.getUTCMonth() + 1, day: date.getUTCDate() };
-}
-
-/** Days of 400 years, and of the years from March on in which 29 February comes last. */
+// Days of every record are asked for their parts, so the calendar is reckoned without a Date. Years begin in March here, so
+// that 29 February comes last, and eras of 400 years have the same number of days.
+// Source: Hinnant (2013), chrono-Compatible Low-Level Date Algorithms, days_from_civil and civil_from_days (from memory; tested
+// against Date).
 const ERA = 146_097;
 const MARCH_1_OF_YEAR_0 = -719_468;
 
 /**
- * The year of a civil day, without a Date: it is asked for every day of every record.
- * Source: Hinnant (2013), chrono-Compatible Low-Level Date Algorithms, civil_from_days (from memory; tested against Date).
+ * The civil day of a year, a month (1 to 12) and a day of the month; those beyond count on into the next or last. Years 1000 to
+ * 9999.
+ *
+ * @example civil(1970, 1, 2) //=> 1
  */
-export function yearOf(day: Day): number {
+export function civil(year: number, month: number, day: number): Day {
+  const fromMarch = month - 3;
+  const marchYear = year + Math.floor(fromMarch / 12);
+  const inYear = Math.floor((153 * (fromMarch - 12 * Math.floor(fromMarch / 12)) + 2) / 5) + day - 1;
+  const leaps = Math.floor(marchYear / 4) - Math.floor(marchYear / 100) + Math.floor(marchYear / 400);
+  return 365 * marchYear + leaps + inYear + MARCH_1_OF_YEAR_0;
+}
+
+/** The year that began in March, and how many of its days had passed. */
+function marchYearOf(day: Day): { readonly year: number; readonly passed: number } {
   const since = day - MARCH_1_OF_YEAR_0;
   const era = Math.floor(since / ERA);
   const inEra = since - era * ERA;
   const year = Math.floor(
     (inEra - Math.floor(inEra / 1460) + Math.floor(inEra / 36_524) - Math.floor(inEra / (ERA - 1))) / 365,
   );
-  const inYear = inEra - (365 * year + Math.floor(year / 4) - Math.floor(year / 100));
-  // January and February are the last two months of a year that begins in March.
-  return era * 400 + year + (inYear >= 306 ? 1 : 0);
+  return {
+    year: era * 400 + year,
+    passed: inEra - (365 * year + Math.floor(year / 4) - Math.floor(year / 100)),
+  };
+}
+
+/** Days from 1 March to 1 January. */
+const MARCH_TO_JANUARY = 306;
+
+/** Year, month (1 to 12) and day of the month of a civil day. */
+export function partsOf(day: Day): { year: number; month: number; day: number } {
+  const { year, passed } = marchYearOf(day);
+  const months = Math.floor((5 * passed + 2) / 153);
+  return {
+    year: passed >= MARCH_TO_JANUARY ? year + 1 : year,
+    month: months < 10 ? months + 3 : months - 9,
+    day: passed - Math.floor((153 * months + 2) / 5) + 1,
+  };
+}
+
+/** The year of a civil day. */
+export function yearOf(day: Day): number {
+  const { year, passed } = marchYearOf(day);
+  return passed >= MARCH_TO_JANUARY ? year + 1 : year;
 }
 
 /** Day of the year, 1 to 366. @example dayOfYear(civil(2027, 2, 1)) //=> 32 */
-export const dayOfYear = (day: Day): number => day - civil(yearOf(day), 1, 1) + 1;
+export function dayOfYear(day: Day): number {
+  const { year, passed } = marchYearOf(day);
+  if (passed >= MARCH_TO_JANUARY) return passed - MARCH_TO_JANUARY + 1;
+  return passed + (year % 4 === 0 && (year % 100 !== 0 || year % 400 === 0) ? 61 : 60);
+}
 
 /** Day of the week, 0 = Sunday. 1970-01-01 was a Thursday. */
 export const weekday = (day: Day): number => (((day + 4) % 7) + 7) % 7;

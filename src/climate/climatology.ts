@@ -24,10 +24,13 @@ export interface Climatology {
   readonly years: readonly number[];
 }
 
-const basis = (day: Day): Harmonics => {
-  const angle = (2 * Math.PI * dayOfYear(day)) / 365.25;
+/** By day of the year, 1 to 366. */
+const BASIS: readonly Harmonics[] = Array.from({ length: 367 }, (_, day) => {
+  const angle = (2 * Math.PI * day) / 365.25;
   return [1, Math.cos(angle), Math.sin(angle), Math.cos(2 * angle), Math.sin(2 * angle)];
-};
+});
+
+const basis = (day: Day): Harmonics => BASIS[dayOfYear(day)] as Harmonics;
 
 /**
  * Climatology of a record from its whole years before the as-of year, or from all of it where there is none.
@@ -81,10 +84,13 @@ function fitYear(days: readonly Day[], reading: (day: Day) => number): Harmonics
   }
   const rows = Array.from({ length: 5 }, () => new Array<number>(6).fill(0));
   for (const day of days) {
-    const b = [...basis(day), reading(day)];
-    rows.forEach((row, i) => {
-      for (let j = 0; j < 6; j++) row[j] = (row[j] as number) + (b[i] as number) * (b[j] as number);
-    });
+    const b = basis(day);
+    const last = reading(day);
+    for (let i = 0; i < 5; i++) {
+      const [row, own] = [rows[i] as number[], b[i] as number];
+      for (let j = 0; j < 5; j++) row[j] = (row[j] as number) + own * (b[j] as number);
+      row[5] = (row[5] as number) + own * last;
+    }
   }
   return solve(rows) as unknown as Harmonics;
 }

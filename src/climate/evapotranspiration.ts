@@ -4,7 +4,7 @@
  * Nothing here throws; NaN in gives NaN out.
  */
 import type { Celsius } from '../base/units.ts';
-import { extraterrestrialRadiation } from './sun.ts';
+import { extraterrestrialRadiation, radiationThroughYear } from './sun.ts';
 
 /** Evaporation per energy [mm per MJ m⁻²], 1/λ with λ = 2.45 MJ/kg. Eq. 20. */
 const MM_PER_MJ = 0.408;
@@ -143,6 +143,6 @@ export function hargreavesEvapotranspiration(
   latitude: number,
   dayOfYear: number,
 ): number {
-  const outside = MM_PER_MJ * extraterrestrialRadiation(latitude, dayOfYear);
+  const outside = MM_PER_MJ * (radiationThroughYear(latitude)[dayOfYear] ?? Number.NaN);
   return Math.max(0, 0.0023 * ((tmin + tmax) / 2 + 17.8) * Math.sqrt(tmax - tmin) * outside);
 }

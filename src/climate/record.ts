@@ -1,7 +1,6 @@
 import { type Day, formatDay, yearOf } from '../base/day.ts';
 import { type Place, type Problem, problem } from '../base/problem.ts';
-import { at } from '../base/series.ts';
-import { type Signal, signal, type WeatherSeries, weatherEnd } from '../model/weather.ts';
+import { type Signal, type WeatherSeries, weatherEnd } from '../model/weather.ts';
 
 /** Several series as one; where two hold the same day, the later one in the list wins. Null where there is nothing. */
 export function merge(all: readonly WeatherSeries[]): WeatherSeries | null {
@@ -33,8 +32,8 @@ export function placeOfDay(all: readonly WeatherSeries[], day: Day): Place | { r
 }
 
 /** Whether both extremes of a day are there. */
-export const known = (weather: WeatherSeries, day: Day): boolean =>
-  !Number.isNaN(at(signal(weather, 'tmin'), day)) && !Number.isNaN(at(signal(weather, 'tmax'), day));
+export const known = ({ start, tmin, tmax }: WeatherSeries, day: Day): boolean =>
+  !Number.isNaN(tmin[day - start] ?? Number.NaN) && !Number.isNaN(tmax[day - start] ?? Number.NaN);
 
 /** The last day with both extremes; null where there is none. */
 export function lastKnown(weather: WeatherSeries): Day | null {

@@ -72,16 +72,40 @@ function balance(count: number): ErrorRun[] {
  * @returns The error of each day of `[from, to)` [°C].
  */
 export function errorPath(run: ErrorRun, offsetSd: number, from: Day, to: Day): Float64Array {
-  const random = seeded(run.seed);
-  const { slow, fast } = SOIL_ERROR;
-  const drawn = normal(random);
+  const { drawn, slow, fast } = drawnPath(run.seed, to - from);
   const offset = offsetSd * (run.offset ?? run.sign * drawn);
-  let [a, b] = [run.sign * slow.sd * normal(random), run.sign * fast.sd * normal(random)];
   const path = new Float64Array(to - from);
-  for (let i = 0; i < path.length; i++) {
-    path[i] = offset + a + b;
-    a = slow.phi * a + run.sign * slow.sd * Math.sqrt(1 - slow.phi ** 2) * normal(random);
-    b = fast.phi * b + run.sign * fast.sd * Math.sqrt(1 - fast.phi ** 2) * normal(random);
-  }
+  for (let i = 0; i < path.length; i++)
+    path[i] = offset + run.sign * (slow[i] as number) + run.sign * (fast[i] as number);
   return path;
 }
+
+/** The two autoregressive parts of a seed's run [°C], at least so many days of them, and the number its offset is drawn with. */
+interface DrawnPath {
+  readonly drawn: number;
+  readonly slow: Float64Array;
+  readonly fast: Float64Array;
+}
+
+/** They depend on their seed alone, and every plan asks for the same few dozen. */
+const drawnPaths = new Map<number, DrawnPath>();
+
+function drawnPath(seed: number, days: number): DrawnPath {
+  const known = drawnPaths.get(seed);
+  if (known && known.slow.length >= days) return known;
+  const random = seeded(seed);
+  const parts = SOIL_ERROR;
+  const path = { drawn: normal(random), slow: new Float64Array(days), fast: new Float64Array(days) };
+  let [a, b] = [parts.slow.sd * normal(random), parts.fast.sd * normal(random)];
+  for (let i = 0; i < days; i++) {
+    path.slow[i] = a;
+    path.fast[i] = b;
+    a = parts.slow.phi * a + parts.slow.sd * Math.sqrt(1 - parts.slow.phi ** 2) * normal(random);
+    b = parts.fast.phi * b + parts.fast.sd * Math.sqrt(1 - parts.fast.phi ** 2) * normal(random);
+  }
+  if (drawnPaths.size < MOST_PATHS) drawnPaths.set(seed, path);
+  return path;
+}
+
+/** As many as a plan's runs have by far; other seeds are drawn anew each time. */
+const MOST_PATHS = 64;

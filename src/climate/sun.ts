@@ -29,6 +29,23 @@ export function extraterrestrialRadiation(latitude: number, dayOfYear: number): 
 }
 
 /**
+ * Extraterrestrial radiation through a year, by day of the year, 1 to 366 [MJ m⁻² d⁻¹].
+ *
+ * @param latitude [°], north positive.
+ */
+export function radiationThroughYear(latitude: number): Float64Array {
+  if (through?.latitude !== latitude)
+    through = {
+      latitude,
+      values: Float64Array.from({ length: 367 }, (_, day) => extraterrestrialRadiation(latitude, day)),
+    };
+  return through.values;
+}
+
+/** A plan asks for it for every day of every trace, all at one latitude. */
+let through: { readonly latitude: number; readonly values: Float64Array } | null = null;
+
+/**
  * Hours between the geometric rise and set of the sun's centre, as sunshine hours are compared with.
  *
  * @param latitude [°], north positive.

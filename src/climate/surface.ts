@@ -1,6 +1,6 @@
 import type { Celsius } from '../base/units.ts';
 import type { SoilParameters } from './soil-parameters.ts';
-import { extraterrestrialRadiation } from './sun.ts';
+import { radiationThroughYear } from './sun.ts';
 
 /** Where a soil is. */
 export interface Site {
@@ -23,7 +23,7 @@ export interface Place extends Site {
 
 export const placeOf = (site: Site): Place => ({
   ...site,
-  radiation: Float64Array.from({ length: 367 }, (_, doy) => extraterrestrialRadiation(site.latitude, doy)),
+  radiation: radiationThroughYear(site.latitude),
   clearSky: 0.75 + 2e-5 * site.elevationM,
   psychrometric: 0.000665 * 101.3 * ((293 - 0.0065 * site.elevationM) / 293) ** 5.26,
 });

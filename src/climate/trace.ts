@@ -104,7 +104,8 @@ export function traceFrom(
   const later = run(soil, past.end, ahead);
   columns.set(later.columns, (seenTo - from) * size);
   const error = errorRun && errorPath(errorRun, offsetSd, from, to);
-  const shift = Float64Array.from({ length: to - from }, (_, i) => offset + (error?.[i] ?? 0));
+  const shift = new Float64Array(to - from).fill(offset);
+  if (error) for (let i = 0; i < shift.length; i++) shift[i] = offset + (error[i] as number);
   const soils = new Map<Metres, DailySeries>();
   return {
     label,
