@@ -5,6 +5,7 @@ import { hasErrors, type Problem } from './base/problem.ts';
 import { merge } from './climate/record.ts';
 import { planLinked } from './compile.ts';
 import { calendarOf } from './emit/calendar.ts';
+import type { Detail } from './emit/events/all.ts';
 import type { Journal } from './model/journal.ts';
 import { emptyLedger, type Ledger } from './model/ledger.ts';
 import type { Season } from './model/season.ts';
@@ -49,6 +50,8 @@ export interface LivedDay {
 export interface LivedAs {
   /** Plans every day as if nothing had been published. */
   readonly free?: boolean;
+  /** What the lawn's feed carries; `normal` where left out. */
+  readonly detail?: Detail;
   /** What is written in the journal in the evening, for plans of later days; nothing where left out. */
   readonly does?: (season: Season) => Journal;
 }
@@ -68,7 +71,7 @@ export function replay(
   record: WeatherSeries,
   year: number,
   days: readonly Day[],
-  { free = false, does }: LivedAs = {},
+  { free = false, detail = 'normal', does }: LivedAs = {},
 ): LivedDay[] {
   const { end } = seasonIn(linked.program, linked.lawn.location.latitude < 0, year);
   const lived = { ...linked, weather: [othersBefore(record, end)], forecast: null };
@@ -77,7 +80,7 @@ export function replay(
   return days.map((asOf) => {
     const { season, problems } = planLinked({ ...lived, journal }, { asOf, ledger: free ? emptyLedger : ledger });
     if (season === null || hasErrors(problems)) return { asOf, season: null, problems, ledger };
-    ledger = calendarOf(season, { ledger, revisedAt: `${formatDay(asOf)}T00:00:00Z`, detail: 'normal' }).ledger;
+    ledger = calendarOf(season, { ledger, revisedAt: `${formatDay(asOf)}T00:00:00Z`, detail }).ledger;
     if (does) journal = [...journal, ...does(season)];
     return { asOf, season, problems, ledger };
   });

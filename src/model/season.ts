@@ -81,6 +81,8 @@ export interface Application {
   /** Share of all traces whose window holds the chosen day. */
   readonly inWindow: number | null;
   readonly why: readonly string[];
+  /** The one of them that says why the chosen day, with its odds; null where no day is chosen. */
+  readonly whyNow: string | null;
   readonly notJudged: readonly string[];
   /** How to put it down, line by line; of a step that is over only what still helps, mostly nothing. */
   readonly how: readonly string[];

@@ -14,7 +14,7 @@ import { areaAmounts, secondPassesOf } from './area-amounts.ts';
 import { hoursFor } from './hours/hours-for.ts';
 import { rightHours } from './hours/right-hours.ts';
 import { labelLines } from './label-lines.ts';
-import { reasons, type Writing } from './reasons.ts';
+import { reasons, type Writing, whyNow } from './reasons.ts';
 import { isKnown } from './rules/shares.ts';
 import { substancesOf } from './rules/substances.ts';
 import { soilChecksOf } from './soil-checks.ts';
@@ -53,6 +53,7 @@ export function applicationOf(placed: TestedStep, writing: Writing): Application
     hours: rightHours(placed),
     inWindow: open && choice ? Number(choice.inWindow.toFixed(3)) : null,
     why: reasons(placed, writing),
+    whyNow: open ? whyNow(placed, writing) : null,
     notJudged: open ? notJudged(step, day, writing) : [],
     how: open ? howTo(placed, toDo, secondPasses, tanks, writing) : afterwards(placed, writing),
     cautions:

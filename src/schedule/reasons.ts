@@ -84,11 +84,18 @@ function expectation(placed: DosedStep, { ground, display, words }: Writing): st
   return [...readings, ...opening, ...[words.closing(spread('closes'), display)].flatMap((line) => line ?? [])];
 }
 
+/** The reason that names the chosen day, with its odds; null where none is chosen. */
+export function whyNow({ choice, pinned }: DosedStep, { display, words }: Pick<Writing, 'display' | 'words'>) {
+  if (!choice) return null;
+  return pinned ? words.pinned(choice.day, choice.inWindow, display) : words.chosen(choice, display);
+}
+
 /** Why this day, and no other. */
 function choosing(placed: DosedStep, { display, words }: Writing): string[] {
-  const { choice, pinned, chance, blocked, dueSince, passedOver } = placed;
+  const { choice, chance, blocked, dueSince, passedOver } = placed;
   const lines: string[] = [];
-  if (choice) lines.push(pinned ? words.pinned(choice.day, choice.inWindow, display) : words.chosen(choice, display));
+  const now = whyNow(placed, { display, words });
+  if (now !== null) lines.push(now);
   else lines.push(chance < LEAST_CHANCE ? words.unlikely(chance) : words.noDay(blocked, display));
   if (choice && blocked.length > 0) lines.push(words.pinnedAgainst(blocked, display));
   if (choice && choice.insteadOf !== null) lines.push(words.kept(choice.insteadOf, display));

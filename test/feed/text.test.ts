@@ -17,6 +17,7 @@ const BARRIER = 'summer-annual-barrier';
 const textOf = (change: Partial<Application> = {}) =>
   eventsOf(changed(season, BARRIER, change), 'full').find(({ kind, step }) => kind === 'job' && step === BARRIER)!
     .description;
+const much = (what: string, lines = 80) => Array.from({ length: lines }, (_, i) => `Line ${i} ${what}, and so on.`);
 const lengthOf = (text: string) => [...text].length;
 
 describe('the text of a job', () => {
@@ -40,10 +41,38 @@ describe('the text of a job', () => {
     const why = Array.from({ length: 80 }, (_, i) => `Reason ${i} of many for this day.`);
     expect(lengthOf(textOf({ why }))).toBeLessThan(2000);
   });
+  test.each(['Sun, Apr 11 lies inside', '6 in 10', 'Wear gloves.', AS_OF])(
+    'keeps %s where there is too much to do',
+    (fact) => expect(textOf({ how: much('to do'), why: much('to know'), cautions: ['Wear gloves.'] })).toContain(fact),
+  );
+  test.each(['Sun, Apr 11 lies inside', '6 in 10', AS_OF])('keeps %s where there is too much to take care of', (fact) =>
+    expect(textOf({ cautions: much('to mind') })).toContain(fact),
+  );
+  test('gives way in what is to be done before its cautions', () => {
+    const text = textOf({ how: much('to do', 20), cautions: much('to mind', 40) });
+    expect(text).toContain('Line 39 to mind');
+    expect(text).not.toContain('Line 19 to do');
+  });
+  test('gives way in its reasons before what is to be done', () => {
+    const text = textOf({ how: much('to do', 40), cautions: [], why: much('to know', 40) });
+    expect(text).toContain('Line 39 to do');
+    expect(text).not.toContain('Line 39 to know');
+  });
+  test('gives way by whole lines, so that no amount is cut', () => {
+    const how = much('to do');
+    const told = textOf({ how })
+      .split('\n')
+      .filter((line) => line.startsWith('- Line'));
+    expect(told.length).toBeGreaterThan(3);
+    expect(told.filter((line) => !how.includes(line.slice(2)))).toEqual([]);
+  });
   test('counts code points: a thousand emoji of two units each fit', () =>
     expect(textOf({ how: ['🌱'.repeat(1000)], cautions: [] })).toContain('🌱'.repeat(1000)));
-  test('is cut between code points', () =>
-    expect(textOf({ cautions: ['🌱'.repeat(5000)] })).not.toMatch(/\p{Surrogate}/u));
+  test('is cut between code points where what may never go is too long', () => {
+    const text = textOf({ notJudged: ['🌱'.repeat(5000)] });
+    expect(lengthOf(text)).toBe(1990);
+    expect(text).not.toMatch(/\p{Surrogate}/u);
+  });
   test('speaks of the leaves where the hours go by them', () =>
     expect(textOf({ hours: 'wet' })).not.toBe(textOf({ hours: 'dry' })));
 });

@@ -3,6 +3,7 @@ import { displayOf } from '../../base/display.ts';
 import type { Application, Season } from '../../model/season.ts';
 import type { FeedEvent } from '../ical.ts';
 import { feedWords as words } from '../words-en.ts';
+import { fitted } from './fitted.ts';
 import { weatherFrom } from './weather-from.ts';
 
 /** What an event is about. */
@@ -31,32 +32,6 @@ export const uidOf = (season: Season, kind: EventKind, year: number, step: strin
     .join('-')
     .concat('@soilclock.invalid');
 
-/** The longest description that every client keeps whole. */
-const LONGEST = 1990;
-
-/** Lines up to the longest description: `always` whole, then as many of `more` as there is room for. */
-export function fitted(always: readonly string[], more: readonly string[], longest = LONGEST): string {
-  const kept = [...always];
-  let length = lengthOf(kept.join('\n'));
-  for (const line of more) {
-    length += lengthOf(line) + 1;
-    if (length > longest) break;
-    kept.push(line);
-  }
-  return [...kept.join('\n')].slice(0, longest).join('');
-}
-
-/** First lines that give way to the last ones, which hold the cautions; a word says where some are left out. */
-export function fittedAround(first: readonly string[], last: readonly string[], more: readonly string[]): string {
-  const room = LONGEST - lengthOf(last.join('\n')) - 1;
-  if (lengthOf(first.join('\n')) <= room) return fitted([...first, ...last], more);
-  const kept = fitted([], first, Math.max(0, room - lengthOf(words.more) - 2)).trim();
-  return fitted([...(kept === '' ? [] : [kept]), words.more, '', ...last], []);
-}
-
-/** Code points, so that nothing is cut inside one. */
-const lengthOf = (text: string): number => [...text].length;
-
 /** A day as the reader writes it. */
 export const shownDay = ({ display }: Season, day: string): string =>
   displayOf(display.units, display.language).shortDay(parseDay(day) as Day);
@@ -65,9 +40,13 @@ export const shownDay = ({ display }: Season, day: string): string =>
 export const asOfLine = (season: Season): string =>
   words.asOf(season.asOf, season.weather.observedThrough, season.weather.generated, weatherFrom(season));
 
-/** A text with the day that it was written on and where its weather came from. */
+/** A text with the day that it was written on and where its weather came from, which stay where there is too much of it. */
 export const withAsOf = (season: Season, lines: readonly string[], more: readonly string[] = []): string =>
-  fitted([...lines, '', asOfLine(season)], more);
+  fitted([
+    { goes: 'late', lines },
+    { goes: 'never', lines: ['', asOfLine(season)] },
+    { goes: 'first', lines: more },
+  ]);
 
 /** A notice: something for the whole day, or days, that takes no time from the day. */
 export function notice(season: Season, { kind, year, part, step, first, last, ...rest }: Notice): DraftEvent {

@@ -1,6 +1,7 @@
 import type { Application, Season } from '../../model/season.ts';
 import { feedWords as words } from '../words-en.ts';
-import { asOfLine, type DraftEvent, fitted, fittedAround, nextDay, odds, uidOf } from './draft.ts';
+import { asOfLine, type DraftEvent, nextDay, odds, uidOf } from './draft.ts';
+import { fitted } from './fitted.ts';
 
 /** The work itself, on its day and with its hours. */
 export function jobEvent(season: Season, application: Application): DraftEvent[] {
@@ -43,25 +44,34 @@ export function jobEvent(season: Season, application: Application): DraftEvent[]
 }
 
 function jobText(season: Season, application: Application): string {
-  const { how, why, notJudged, cautions, status, used, hours, inWindow } = application;
-  const section = (title: string, lines: readonly string[]) =>
-    lines.length === 0 ? [] : [title, ...lines.map((line) => `- ${line}`), ''];
-  if (status === 'done') return fitted([...section(words.whatWasDone, used), asOfLine(season)], []);
+  const { how, why, whyNow, notJudged, cautions, status, used, hours, inWindow } = application;
+  if (status === 'done')
+    return fitted([
+      { goes: 'late', lines: section(words.whatWasDone, used) },
+      { goes: 'never', lines: [asOfLine(season)] },
+    ]);
   const hoursLine = words.hours[hours];
   const share = odds(inWindow);
-  return fittedAround(
-    section(words.whatToDo, how),
-    [
-      ...section(words.cautions, cautions),
-      ...(notJudged.length > 0 ? [words.lookFirst(notJudged)] : []),
-      words.labelWins,
-      asOfLine(season),
-    ],
-    [
-      ...(share === null ? [] : [words.odds(share)]),
-      ...(hoursLine === null ? [] : [hoursLine]),
-      '',
-      ...section(words.why, why),
-    ],
-  );
+  return fitted([
+    { goes: 'late', lines: section(words.whatToDo, how) },
+    { goes: 'last', lines: section(words.cautions, cautions) },
+    {
+      goes: 'never',
+      lines: [
+        ...(notJudged.length > 0 ? [words.lookFirst(notJudged)] : []),
+        words.labelWins,
+        asOfLine(season),
+        ...(share === null ? [] : [words.odds(share)]),
+        ...(hoursLine === null ? [] : [hoursLine]),
+        '',
+        words.why,
+        ...(whyNow === null ? [] : [listed(whyNow)]),
+      ],
+    },
+    { goes: 'first', lines: why.filter((line) => line !== whyNow).map(listed) },
+  ]);
 }
+
+const listed = (line: string): string => `- ${line}`;
+const section = (title: string, lines: readonly string[]): string[] =>
+  lines.length === 0 ? [] : [title, ...lines.map(listed), ''];

@@ -60,7 +60,7 @@ export function live(station: OddsStation, record: WeatherSeries, year: number, 
     written.set(season.asOf, entries);
     return entries;
   };
-  const calm = replay(linked, record, year, days, { does });
+  const calm = replay(linked, record, year, days, { detail: 'full', does });
   const free = replay(linked, record, year, days, { free: true, does: ({ asOf }) => written.get(asOf) ?? [] });
   return { name: `${station.name} ${year}, from ${formatDay(start)}`, calm, free };
 }
