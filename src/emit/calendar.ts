@@ -4,6 +4,7 @@ import { type Detail, eventsOf } from './events/all.ts';
 import { icalendar } from './ical.ts';
 import { KEPT_NAME, keptLine } from './ledger/kept-line.ts';
 import { revise } from './ledger/revise.ts';
+import { feedWithin, withoutRoom } from './ledger/room.ts';
 import { vanished } from './ledger/vanished.ts';
 import { feedWords as words } from './words-en.ts';
 
@@ -47,23 +48,25 @@ export function calendarOf(
   const known = new Map(published.map((entry) => [entry.uid, entry]));
   const drafts = eventsOf(season, detail);
   const present = new Set(drafts.map(({ uid }) => uid));
-  const events = [
+  const wanted = [
     ...drafts.map((draft) => revise(draft, known.get(draft.uid), season.asOf, revisedAt)),
     ...published
       .filter(({ uid }) => !present.has(uid))
       .filter(({ removedOn, season: year }) => removedOn === null || year >= season.season.year - KEPT_SEASONS)
-      .map((entry) => vanished(entry, season, revisedAt)),
+      .map((entry) => vanished(entry, season, revisedAt, detail)),
   ].sort((a, b) => (a.uid < b.uid ? -1 : 1));
-  const text = icalendar({
-    name: season.lawnName,
-    description: words.calendarAbout(season.lawnName, season.programName),
-    language: season.display.language,
-    refreshMin: REFRESH_MIN,
-    events: events
-      .filter(({ removedOn }) => removedOn === null)
-      .map((entry) => ({ ...entry, own: { name: KEPT_NAME, value: keptLine(entry) } }))
-      .sort((a, b) => (a.start < b.start ? -1 : a.start > b.start ? 1 : 0)),
-  });
+  const { text, leftOut } = feedWithin(wanted, season.asOf, (entries) =>
+    icalendar({
+      name: season.lawnName,
+      description: words.calendarAbout(season.lawnName, season.programName),
+      language: season.display.language,
+      refreshMin: REFRESH_MIN,
+      events: entries.map((entry) => ({ ...entry, own: { name: KEPT_NAME, value: keptLine(entry) } })),
+    }),
+  );
+  const events = wanted.flatMap((entry) =>
+    leftOut.has(entry.uid) ? withoutRoom(known.get(entry.uid), season.asOf) : [entry],
+  );
   return {
     text,
     ledger: feed === undefined ? { ...ledger, events } : { ...ledger, readers: { ...ledger.readers, [feed]: events } },

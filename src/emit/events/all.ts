@@ -34,9 +34,14 @@ const KINDS: Readonly<Record<EventKind, Kind>> = {
   soil: { from: 'quiet', of: soilEvent },
 };
 
+/** Whether a feed carries events of a kind; one that is not known here may be anything. */
+export const carries = (detail: Detail, kind: string): boolean => {
+  const from = Object.entries(KINDS).find(([name]) => name === kind)?.[1].from ?? 'quiet';
+  return DETAILS.indexOf(from) <= DETAILS.indexOf(detail);
+};
+
 /** The events of a season, in the order of their days. */
 export const eventsOf = (season: Season, detail: Detail): DraftEvent[] =>
-  Object.values(KINDS)
-    .filter(({ from }) => DETAILS.indexOf(from) <= DETAILS.indexOf(detail))
-    .flatMap(({ of }) => of(season))
+  Object.entries(KINDS)
+    .flatMap(([kind, { of }]) => (carries(detail, kind) ? of(season) : []))
     .sort((a, b) => (a.start < b.start ? -1 : a.start > b.start ? 1 : 0));
