@@ -36,7 +36,7 @@ if (!linked) throw new Error('the lawn of this test is wrong');
 const record = readWeather(inventedWeather('1996-01-01', '2021-12-31'), 'w.csv').value as WeatherSeries;
 const first = parseDay('2015-02-15') as Day;
 const days = Array.from({ length: 16 }, (_, i) => first + 3 * i);
-const calm = replay(linked, record, YEAR, days);
+const calm = replay(linked, record, YEAR, days, { detail: 'full' });
 const free = replay(linked, record, YEAR, days, { free: true });
 const lives = livesOf(calm, YEAR);
 const judged = compared({ name: 'invented', calm, free });

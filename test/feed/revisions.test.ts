@@ -125,7 +125,7 @@ describe('what makes a revision', () => {
   });
   test('a moved window, of the window alone', () => {
     const { window } = season.applications.find(({ id }) => id === BARRIER)!;
-    const moved = { ...window, opens: { ...window.opens, p50: '2027-04-12' } };
+    const moved = { ...window, opens: { ...window.opens, p50: '2027-04-14' } };
     const next = feedOf(changed(season, BARRIER, { window: moved }), first.ledger, LATER);
     expect(differing(first.text, next.text)).toEqual([uidOf(BARRIER, 'window')]);
   });

@@ -19,8 +19,17 @@ export interface DraftEvent extends Omit<FeedEvent, 'sequence' | 'lastModified'>
   readonly dueSince: string | null;
   /** What makes a revision when it changes at all: day, hours, status, amounts, product, cautions. */
   readonly substance: readonly unknown[];
-  /** What makes one when it changes by more than a little: a share of runs, and start and end where `days` says so. */
-  readonly about?: { readonly odds: number | null; readonly days: boolean };
+  /** What makes one when it changes by more than a little: a share of runs, and start and end where `days` says by how much. */
+  readonly about?: {
+    readonly odds: number | null;
+    readonly days: { readonly start: Leeway; readonly end: Leeway } | null;
+  };
+}
+
+/** How many days earlier or later than the plan's own a published day may lie and still be about right. */
+export interface Leeway {
+  readonly early: number;
+  readonly late: number;
 }
 
 export const nextDay = (day: string): string => formatDay((parseDay(day) as Day) + 1);
@@ -75,6 +84,7 @@ interface Notice extends Pick<DraftEvent, 'kind' | 'step' | 'summary' | 'descrip
   readonly first: string;
   readonly last: string;
   readonly status?: DraftEvent['status'];
+  readonly about?: NonNullable<DraftEvent['about']>;
 }
 
 /** Odds as they are published: to 10 points. */

@@ -38,7 +38,7 @@ export function jobEvent(season: Season, application: Application): DraftEvent[]
         ...application.secondPasses.map(({ id: area, amount, dial }) => [area, amount, dial]),
         ...application.tanks.map(({ count, sprayL, amount }) => [count, sprayL, amount]),
       ],
-      about: { odds: application.inWindow, days: false },
+      about: { odds: application.inWindow, days: null },
     },
   ];
 }

@@ -6,6 +6,8 @@ import { type DraftEvent, notice, withAsOf } from './draft.ts';
 
 /** Days before the middle opening: the soil is then near its threshold; common practice. */
 const BEFORE = 7;
+/** A published check stands while it is 3 to 14 days before the middle opening: it is a look or two ahead, not a date. */
+const STANDS = { early: 7, late: 4 } as const;
 
 /** A look at the soil's own temperature, ahead of a window that it opens. */
 export function soilCheckEvent(season: Season, application: Application): DraftEvent[] {
@@ -26,7 +28,8 @@ export function soilCheckEvent(season: Season, application: Application): DraftE
       last: day,
       summary: words.soilCheckTitle(name, depths),
       description: withAsOf(season, [words.soilCheckText(depths), ...rules.map(words.soilRule)]),
-      substance: [day, depths, rules, name],
+      substance: [depths, rules, name],
+      about: { odds: null, days: { start: STANDS, end: STANDS } },
     }),
   ];
 }

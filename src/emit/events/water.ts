@@ -3,6 +3,10 @@ import type { Application, Season } from '../../model/season.ts';
 import { feedWords as words } from '../words-en.ts';
 import { type DraftEvent, notice, shownDay, withAsOf } from './draft.ts';
 
+/** Millimetres of rain that make a difference to what is left: a tenth of an inch, as rain gauges are read. */
+const GAUGED_MM = 2.54;
+const gaugedOf = (fallenMm: number | null): number => Math.floor((fallenMm ?? 0) / GAUGED_MM + 1e-9);
+
 /** Watering in: from the day of the work to the last day for it. */
 export function waterEvent(season: Season, application: Application): DraftEvent[] {
   const { id, name, date, season: year, waterIn, status } = application;
@@ -29,8 +33,7 @@ export function waterEvent(season: Season, application: Application): DraftEvent
         words.labelWins,
       ]),
       status: status === 'expected' ? 'TENTATIVE' : 'CONFIRMED',
-      // By what is printed: rain too little to show changes nothing.
-      substance: [date, by, shown, rained, irrigated, status === 'expected', name],
+      substance: [date, by, depthMm, left === 0, gaugedOf(fallenMm), irrigated, status === 'expected', name],
     }),
   ];
 }

@@ -2,44 +2,8 @@
 import type { LedgerEntry } from '../../../src/model/ledger.ts';
 import type { Application, Season } from '../../../src/model/season.ts';
 import type { LivedDay } from '../../../src/replay.ts';
+import { type Facts, factsOf } from './facts.ts';
 import type { Lived } from './live.ts';
-
-/** What a subscriber of an event cares for, by name; a revision without a change in it is one for nothing. */
-type Facts = Readonly<Record<string, string>>;
-
-/** To 10 points, reckoned apart from the feed. */
-const tenths = (share: number | null): string => (share === null ? '-' : (Math.round(share * 10) * 10).toString());
-
-const hoursOf = (application: Application): string => JSON.stringify([application.start, application.end]);
-
-function jobFacts(application: Application): Facts {
-  const { date, status, areas, secondPasses, tanks, cautions, inWindow } = application;
-  return {
-    day: `${date}`,
-    hours: hoursOf(application),
-    status,
-    amounts: JSON.stringify([
-      areas.map(({ id, amount }) => [id, amount]),
-      secondPasses.map(({ id, amount, dial }) => [id, amount, dial]),
-      tanks.map(({ count, sprayL, amount }) => [count, sprayL, amount]),
-    ]),
-    product: JSON.stringify(areas.map(({ product }) => product)),
-    cautions: JSON.stringify(cautions),
-    odds: tenths(inWindow),
-  };
-}
-
-const windowFacts = ({ window: { opens, closes }, status, chance }: Application): Facts => ({
-  day: `${opens.p50} ${closes.p50}`,
-  status,
-  odds: tenths(chance),
-});
-
-const factsOf = ({ kind, step, season: year }: LedgerEntry, { applications }: Season): Facts | null => {
-  const application = applications.find((one) => one.id === step && one.season === year);
-  if (!application) return null;
-  return kind === 'job' ? jobFacts(application) : kind === 'window' ? windowFacts(application) : null;
-};
 
 /** One event through a season. */
 export interface EventLife {
@@ -89,9 +53,11 @@ export function livesOf(days: readonly LivedDay[], year: number): EventLife[] {
       }
       const rose = entry.sequence === life.entry.sequence + 1 && later(entry, life.entry);
       const stayed = entry.sequence === life.entry.sequence && entry.lastModified === life.entry.lastModified;
+      const left = entry.removedOn !== null;
       const same = JSON.stringify(entry) === JSON.stringify(life.entry);
-      if (!(stayed ? same : rose)) life.together = false;
+      if (!(stayed ? same || left : rose)) life.together = false;
       if (rose) revised(life, entry, season);
+      else if (left) life.facts = factsOf(entry, season);
       life.entry = entry;
     }
   }

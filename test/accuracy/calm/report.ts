@@ -76,7 +76,7 @@ export function calmText(judged: readonly Judged[]): string {
     `${' '.repeat(42)} events median    p90   most  for nothing  apart\n`,
     ...judged.map((one) => revisionsLine(one.name, one.lives)),
     revisionsLine('all', lives),
-    ...['job', 'window'].map((kind) =>
+    ...[...new Set(lives.map(({ kind }) => kind))].map((kind) =>
       revisionsLine(
         `all of kind ${kind}`,
         lives.filter((one) => one.kind === kind),
