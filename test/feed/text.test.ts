@@ -21,7 +21,7 @@ const much = (what: string, lines = 80) => Array.from({ length: lines }, (_, i) 
 const lengthOf = (text: string) => [...text].length;
 
 describe('the text of a job', () => {
-  test.each(['4 lb/1000 sq ft', '7.5 lb', 'crosswise', '6 in 10', AS_OF, 'sunrise', 'files'])('says %s', (fact) =>
+  test.each(['4 lb/1000 sq ft', '7.5 lb', 'crosswise', '57 %', AS_OF, 'files'])('says %s', (fact) =>
     expect(textOf()).toContain(fact),
   );
   test('says every caution', () => {
@@ -41,11 +41,11 @@ describe('the text of a job', () => {
     const why = Array.from({ length: 80 }, (_, i) => `Reason ${i} of many for this day.`);
     expect(lengthOf(textOf({ why }))).toBeLessThan(2000);
   });
-  test.each(['Sun, Apr 11 lies inside', '6 in 10', 'Wear gloves.', AS_OF])(
+  test.each(['Sun, Apr 11 lies inside', '57 %', 'Wear gloves.', AS_OF])(
     'keeps %s where there is too much to do',
     (fact) => expect(textOf({ how: much('to do'), why: much('to know'), cautions: ['Wear gloves.'] })).toContain(fact),
   );
-  test.each(['Sun, Apr 11 lies inside', '6 in 10', AS_OF])('keeps %s where there is too much to take care of', (fact) =>
+  test.each(['Sun, Apr 11 lies inside', '57 %', AS_OF])('keeps %s where there is too much to take care of', (fact) =>
     expect(textOf({ cautions: much('to mind') })).toContain(fact),
   );
   test('gives way in what is to be done before its cautions', () => {
@@ -74,7 +74,14 @@ describe('the text of a job', () => {
     expect(text).not.toMatch(/\p{Surrogate}/u);
   });
   test('speaks of the leaves where the hours go by them', () =>
-    expect(textOf({ hours: 'wet' })).not.toBe(textOf({ hours: 'dry' })));
+    expect(textOf({ hours: 'wet', cautions: [] })).not.toBe(textOf({ hours: 'dry', cautions: [] })));
+  test.each(['6 in 10', 'sunrise'])('says %s where there is room', (fact) =>
+    expect(textOf({ cautions: [] })).toContain(fact),
+  );
+  test('says all that is to be done, and every caution, of the step of which the demo has most to say', () => {
+    const { how, cautions } = season.applications.find(({ id }) => id === BARRIER)!;
+    expect([...how, ...cautions].filter((line) => !textOf().includes(line))).toEqual([]);
+  });
 });
 
 describe('where the weather came from', () => {

@@ -21,8 +21,22 @@ export interface Part {
 export function fitted(parts: readonly Part[]): string {
   const whole = joined(parts.map(({ lines }) => lines));
   if (lengthOf(whole) <= LONGEST) return whole;
+  const kept = keptWithin(parts, LONGEST);
+  const cut = parts.find((part, i) => part.goes !== 'first' && kept[i]?.length !== part.lines.length);
   const more = ['', words.more, ''];
-  let room = LONGEST - lengthOf(joined([more]));
+  const told = cut
+    ? keptWithin(parts, LONGEST - lengthOf(joined([more])) - 2).map((lines, i) =>
+        parts[i] === cut ? [...lines, ...more] : lines,
+      )
+    : kept;
+  // What never goes may be too long by itself.
+  return [...joined(told)].slice(0, LONGEST).join('');
+}
+
+/** What is left of each part in so much room. */
+function keptWithin(parts: readonly Part[], longest: number): (readonly string[])[] {
+  // The last line ends without a line end.
+  let room = longest + 1;
   const kept = new Map<Part, readonly string[]>();
   for (const kind of ORDER)
     for (const part of parts.filter(({ goes }) => goes === kind)) {
@@ -30,10 +44,7 @@ export function fitted(parts: readonly Part[]): string {
       room -= lines.reduce((sum, line) => sum + lengthOf(line) + 1, 0);
       kept.set(part, lines);
     }
-  const cut = parts.find((part) => part.goes !== 'first' && kept.get(part)?.length !== part.lines.length);
-  const text = joined(parts.map((part) => [...(kept.get(part) ?? []), ...(part === cut ? more : [])]));
-  // What never goes may be too long by itself.
-  return [...text].slice(0, LONGEST).join('');
+  return parts.map((part) => kept.get(part) ?? []);
 }
 
 /** Lines from the first on, up to the first that has no room. */

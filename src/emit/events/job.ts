@@ -57,17 +57,14 @@ function jobText(season: Season, application: Application): string {
     { goes: 'last', lines: section(words.cautions, cautions) },
     {
       goes: 'never',
-      lines: [
-        ...(notJudged.length > 0 ? [words.lookFirst(notJudged)] : []),
-        words.labelWins,
-        asOfLine(season),
-        ...(share === null ? [] : [words.odds(share)]),
-        ...(hoursLine === null ? [] : [hoursLine]),
-        '',
-        words.why,
-        ...(whyNow === null ? [] : [listed(whyNow)]),
-      ],
+      lines: [...(notJudged.length > 0 ? [words.lookFirst(notJudged)] : []), words.labelWins, asOfLine(season)],
     },
+    // The reason that names the day has its odds as well, and the event its hours.
+    {
+      goes: 'first',
+      lines: [...(share === null ? [] : [words.odds(share)]), ...(hoursLine === null ? [] : [hoursLine])],
+    },
+    { goes: 'never', lines: ['', words.why, ...(whyNow === null ? [] : [listed(whyNow)])] },
     { goes: 'first', lines: why.filter((line) => line !== whyNow).map(listed) },
   ]);
 }
