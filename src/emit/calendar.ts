@@ -1,11 +1,12 @@
 import type { Ledger, LedgerEntry } from '../model/ledger.ts';
+import type { Detail, Role } from '../model/reader.ts';
 import type { Season } from '../model/season.ts';
-import { type Detail, eventsOf } from './events/all.ts';
+import { eventsOf } from './events/all.ts';
 import { icalendar } from './ical.ts';
 import { KEPT_NAME, keptLine } from './ledger/kept-line.ts';
 import { revise } from './ledger/revise.ts';
 import { vanished } from './ledger/vanished.ts';
-import { feedWords as words } from './words-en.ts';
+import { seenBy } from './readers/seen-by.ts';
 
 /** How a feed is made. */
 export interface FeedOptions {
@@ -14,8 +15,12 @@ export interface FeedOptions {
   /** The instant of this revision, `YYYY-MM-DDTHH:MM:SSZ`. */
   readonly revisedAt: string;
   readonly detail: Detail;
-  /** The feed's id in the ledger; the owner's where left out. */
+  /** What the reader may see: everything where left out. The season for the public is one planned of a `publicPlace`. */
+  readonly reader?: Role;
+  /** The reader's id, by which the feed has its list in the ledger and events of its own; the lawn's own feed where left out. */
   readonly feed?: string;
+  /** What the calendar is called, in place of the usual name. */
+  readonly title?: string | null;
 }
 
 /** What subscribers see change of one event. */
@@ -36,16 +41,17 @@ const KEPT_SEASONS = 1;
  * An event's SEQUENCE rises and its LAST-MODIFIED grows exactly when its content hash changes; its words then are
  * rewritten, and stay as they are otherwise.
  *
- * @throws RangeError where an instant is not one.
+ * @throws RangeError where an instant is not one, or a season of somebody's lawn is to be told to the public.
  * @example calendarOf(season, { ledger: emptyLedger, revisedAt: '2027-04-02T06:00:00Z', detail: 'normal' }).text
  */
 export function calendarOf(
-  season: Season,
-  { ledger, revisedAt, detail, feed }: FeedOptions,
+  whole: Season,
+  { ledger, revisedAt, detail, reader = 'owner', feed, title = null }: FeedOptions,
 ): { readonly text: string; readonly ledger: Ledger; readonly changes: readonly Change[] } {
+  const { season, name, about } = seenBy(whole, { id: feed ?? null, as: reader, title });
   const published = feed === undefined ? ledger.events : (ledger.readers[feed] ?? []);
   const known = new Map(published.map((entry) => [entry.uid, entry]));
-  const drafts = eventsOf(season, detail);
+  const drafts = eventsOf(season, detail, reader);
   const present = new Set(drafts.map(({ uid }) => uid));
   const events = [
     ...drafts.map((draft) => revise(draft, known.get(draft.uid), season.asOf, revisedAt)),
@@ -55,8 +61,8 @@ export function calendarOf(
       .map((entry) => vanished(entry, season, revisedAt)),
   ].sort((a, b) => (a.uid < b.uid ? -1 : 1));
   const text = icalendar({
-    name: season.lawnName,
-    description: words.calendarAbout(season.lawnName, season.programName),
+    name,
+    description: about,
     language: season.display.language,
     refreshMin: REFRESH_MIN,
     events: events

@@ -14,3 +14,8 @@ export const weatherFrom = ({ weather }: Pick<Season, 'weather'>): WeatherFrom =
   files: weather.sources.some((source) => !SERVICES.test(source)),
   services: [...new Set(weather.sources.filter((source) => SERVICES.test(source)))],
 });
+
+/** Sources with one word for files in place of their names. */
+export const sourcesWithoutFiles = (sources: readonly string[]): string[] => [
+  ...new Set(sources.map((source) => (SERVICES.test(source) ? source : 'files'))),
+];
