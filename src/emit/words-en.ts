@@ -13,6 +13,8 @@ export const feedWords = {
     'Work on a lawn: what, how much, how, and with which care. Days may still move; look again before you set out.',
   publicAbout: (program: string) =>
     `${program}, for lawns near one place. Windows follow its soil temperature and degree days; ranges firm up as the season unfolds. Your own lawn, its label and the rules of your place go first.`,
+  endedName: 'This calendar has ended',
+  endedText: 'Nothing more comes here. You may take it off your phone.',
   jobTitle: (name: string, inAll: string | null) => (inAll === null ? name : `${name}: ${inAll}`),
   doneTitle: (name: string) => `Done: ${name}`,
   cancelledTitle: (title: string) => `Cancelled: ${title}`,

@@ -21,7 +21,7 @@ const each =
   (season, role) =>
     season.applications.flatMap((application) => event(season, application, role));
 
-const KINDS: Readonly<Record<EventKind, Kind>> = {
+const KINDS: Readonly<Record<Exclude<EventKind, 'ended'>, Kind>> = {
   job: { from: { owner: 'quiet', helper: 'quiet' }, of: each(jobEvent) },
   // A program at a place has no day of anybody's, so its windows say what is to be done.
   window: { from: { owner: 'normal', public: 'quiet' }, of: each(windowEvent) },

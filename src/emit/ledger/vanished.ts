@@ -38,7 +38,9 @@ const daysSince = (day: string, asOf: string): number => (parseDay(asOf) as Day)
 const isDone = ({ kind, transparent, step, season: year }: LedgerEntry, { applications }: Season): boolean =>
   kind === 'job' && transparent && !applications.some((one) => one.id === step && one.season === year);
 
-const removed = (entry: LedgerEntry, asOf: string): LedgerEntry => ({ ...entry, description: '', removedOn: asOf });
+/** An event that leaves the feed; its entry goes on counting. */
+export const removed = (entry: LedgerEntry, asOf: string): LedgerEntry =>
+  entry.removedOn === null ? { ...entry, description: '', removedOn: asOf } : entry;
 
 /** The event called off. Its words say so alone: nobody is to follow instructions that no longer hold. */
 const cancelled = (entry: LedgerEntry, asOf: string, revisedAt: string): LedgerEntry => ({

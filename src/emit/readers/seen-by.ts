@@ -1,5 +1,6 @@
 import { PUBLIC_PLACE, type Reader, readerKey } from '../../model/reader.ts';
 import type { Season } from '../../model/season.ts';
+import { sourcesWithoutFiles } from '../events/weather-from.ts';
 import { feedWords as words } from '../words-en.ts';
 import { forHelper } from './for-helper.ts';
 
@@ -28,6 +29,11 @@ export function seenBy(season: Season, { id, as, title }: Feed): Seen {
       return { season: forHelper(own), name: title ?? words.helperName, about: words.helperAbout };
     case 'public':
       if (season.lawn !== PUBLIC_PLACE) throw new RangeError(`the season of ${season.lawn} is not for the public`);
-      return { season: own, name: title ?? programName, about: words.publicAbout(programName) };
+      return { season: withoutFiles(own), name: title ?? programName, about: words.publicAbout(programName) };
   }
 }
+
+const withoutFiles = (season: Season): Season => ({
+  ...season,
+  weather: { ...season.weather, sources: sourcesWithoutFiles(season.weather.sources) },
+});
