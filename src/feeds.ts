@@ -1,11 +1,10 @@
-import type { UnitSystem } from './base/display.ts';
 import { calendarOf } from './emit/calendar.ts';
 import { endedCalendar } from './emit/readers/ended.ts';
 import type { Ledger } from './model/ledger.ts';
 import { type Reader, readersOf } from './model/reader.ts';
 import type { Season } from './model/season.ts';
-import { type PlacedSeason, type PlanInput, placeSeason } from './schedule/placed-season.ts';
-import { publicPlace } from './schedule/public-place.ts';
+import type { PlacedSeason, PlanInput } from './schedule/placed-season.ts';
+import { placeInPublic } from './schedule/public-place.ts';
 import { tellSeason } from './schedule/tell.ts';
 
 /** The feed of somebody beside the owner. */
@@ -39,7 +38,9 @@ export function feedsOfReaders(
   let ledger = before;
   for (const reader of readers) {
     const { id: feed, as, detail, title } = reader;
-    const made = calendarOf(toldTo(reader, lawn, season), { ledger, revisedAt, detail, reader: as, feed, title });
+    const told = toldTo(reader, lawn, season);
+    if (told === null) continue;
+    const made = calendarOf(told, { ledger, revisedAt, detail, reader: as, feed, title });
     feeds.push({ id: feed, text: made.text, ended: false });
     ledger = made.ledger;
   }
@@ -51,13 +52,8 @@ export function feedsOfReaders(
   return { feeds, ledger };
 }
 
-function toldTo({ as, telling }: Reader, lawn: Told, { display }: Season): Season {
-  const { placed, input } = as === 'public' ? inPublic(lawn, telling.units ?? display.units) : lawn;
-  return tellSeason(placed, input, telling);
-}
-
-/** The same weather carries the place where it carries the lawn. */
-function inPublic({ input: ofLawn }: Told, units: UnitSystem): Told {
-  const input = publicPlace(ofLawn, units);
-  return { placed: placeSeason(input).value as PlacedSeason, input };
+/** The season in a reader's words; null where the weather does not carry one that is for the public, and what stands there stays. */
+function toldTo({ as, telling }: Reader, lawn: Told, { display }: Season): Season | null {
+  const told = as === 'public' ? placeInPublic(lawn.input, telling.units ?? display.units) : lawn;
+  return told && tellSeason(told.placed, told.input, telling);
 }

@@ -44,6 +44,8 @@ export const feedWords = {
   whatWasDone: 'What was done',
   cautions: 'Take care',
   why: 'Why this day',
+  whyThen: 'Why then',
+  windowOdds: (share: number) => `There is a window in ${Math.round(10 * share)} of 10 runs of weather.`,
   lookFirst: (what: readonly string[]) => `Not judged: ${what.join(', ')}. Look before you start.`,
   asOf: (day: string, observed: string | null, generated: boolean, { files, services }: WeatherFrom) => {
     const from = [...(files ? ["the lawn's files"] : []), ...services];

@@ -46,6 +46,10 @@ export function fitted(always: readonly string[], more: readonly string[], longe
   return [...kept.join('\n')].slice(0, longest).join('');
 }
 
+/** A list under its title, with a blank line after it; nothing where it is empty. */
+export const section = (title: string, lines: readonly string[]): string[] =>
+  lines.length === 0 ? [] : [title, ...lines.map((line) => `- ${line}`), ''];
+
 /** First lines that give way to the last ones, which hold the cautions; a word says where some are left out. */
 export function fittedAround(first: readonly string[], last: readonly string[], more: readonly string[]): string {
   const room = LONGEST - lengthOf(last.join('\n')) - 1;

@@ -1,6 +1,6 @@
 import type { Application, Season } from '../../model/season.ts';
 import { feedWords as words } from '../words-en.ts';
-import { asOfLine, type DraftEvent, fitted, fittedAround, nextDay, odds, uidOf } from './draft.ts';
+import { asOfLine, type DraftEvent, fitted, fittedAround, nextDay, odds, section, uidOf } from './draft.ts';
 
 /** The work itself, on its day and with its hours. */
 export function jobEvent(season: Season, application: Application): DraftEvent[] {
@@ -44,8 +44,6 @@ export function jobEvent(season: Season, application: Application): DraftEvent[]
 
 function jobText(season: Season, application: Application): string {
   const { how, why, notJudged, cautions, status, used, hours, inWindow } = application;
-  const section = (title: string, lines: readonly string[]) =>
-    lines.length === 0 ? [] : [title, ...lines.map((line) => `- ${line}`), ''];
   if (status === 'done') return fitted([...section(words.whatWasDone, used), asOfLine(season)], []);
   const hoursLine = words.hours[hours];
   const share = odds(inWindow);

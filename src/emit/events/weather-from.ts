@@ -15,7 +15,5 @@ export const weatherFrom = ({ weather }: Pick<Season, 'weather'>): WeatherFrom =
   services: [...new Set(weather.sources.filter((source) => SERVICES.test(source)))],
 });
 
-/** Sources with one word for files in place of their names. */
-export const sourcesWithoutFiles = (sources: readonly string[]): string[] => [
-  ...new Set(sources.map((source) => (SERVICES.test(source) ? source : 'files'))),
-];
+/** The services alone: not even that there are files of the lawn is told. */
+export const servicesIn = (sources: readonly string[]): string[] => sources.filter((source) => SERVICES.test(source));

@@ -1,5 +1,5 @@
 import type { Application, Season } from '../../model/season.ts';
-import { sourcesWithoutFiles } from '../events/weather-from.ts';
+import { servicesIn } from '../events/weather-from.ts';
 
 /**
  * A season for somebody who does the work: what, where, how much, how and with which care. Every key is named, so that what a
@@ -34,7 +34,7 @@ export const forHelper = ({
   remindersMin,
   display,
   season,
-  weather: { ...weather, sources: sourcesWithoutFiles(weather.sources) },
+  weather: { ...weather, sources: servicesIn(weather.sources) },
   now: [],
   moved: [],
   today,

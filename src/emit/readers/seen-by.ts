@@ -1,6 +1,6 @@
 import { PUBLIC_PLACE, type Reader, readerKey } from '../../model/reader.ts';
 import type { Season } from '../../model/season.ts';
-import { sourcesWithoutFiles } from '../events/weather-from.ts';
+import { servicesIn } from '../events/weather-from.ts';
 import { feedWords as words } from '../words-en.ts';
 import { forHelper } from './for-helper.ts';
 
@@ -29,11 +29,13 @@ export function seenBy(season: Season, { id, as, title }: Feed): Seen {
       return { season: forHelper(own), name: title ?? words.helperName, about: words.helperAbout };
     case 'public':
       if (season.lawn !== PUBLIC_PLACE) throw new RangeError(`the season of ${season.lawn} is not for the public`);
-      return { season: withoutFiles(own), name: title ?? programName, about: words.publicAbout(programName) };
+      return { season: forPublic(own), name: title ?? programName, about: words.publicAbout(programName) };
   }
 }
 
-const withoutFiles = (season: Season): Season => ({
+/** The soil of today and the windows; what is due on which day is nobody's. */
+const forPublic = (season: Season): Season => ({
   ...season,
-  weather: { ...season.weather, sources: sourcesWithoutFiles(season.weather.sources) },
+  now: [],
+  weather: { ...season.weather, sources: servicesIn(season.weather.sources) },
 });
