@@ -62,5 +62,13 @@ export const feedKeyOf = ({ feed, id }: WithFeed & { readonly id: string }): str
 export const readerKey = (feedKey: string, { id, as }: Pick<Reader, 'id' | 'as'>): string =>
   contentHash(`${feedKey} ${as} ${id}`);
 
+/** What a season for the public is called by, so that not even the lawn's key is in it. */
+export const publicKeyOf = (lawn: Parameters<typeof feedKeyOf>[0]): string =>
+  contentHash(`${feedKeyOf(lawn)} ${PUBLIC_PLACE}`);
+
+/** What the events of a reader of this lawn are called by. */
+export const keyOfReader = (lawn: Parameters<typeof feedKeyOf>[0], reader: Pick<Reader, 'id' | 'as'>): string =>
+  readerKey(reader.as === 'public' ? publicKeyOf(lawn) : feedKeyOf(lawn), reader);
+
 /** The lawn of a season for the public. No lawn file can have this id. */
 export const PUBLIC_PLACE = 'a place';

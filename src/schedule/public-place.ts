@@ -1,9 +1,8 @@
 import { UNIT_AREA } from '../amounts/unit-area.ts';
 import type { UnitSystem } from '../base/display.ts';
-import { contentHash } from '../base/hash.ts';
 import type { Journal } from '../model/journal.ts';
 import type { Lawn } from '../model/lawn.ts';
-import { feedKeyOf, PUBLIC_PLACE } from '../model/reader.ts';
+import { PUBLIC_PLACE, publicKeyOf } from '../model/reader.ts';
 import type { PlacedStep } from './placed.ts';
 import { climateFor, type PlacedSeason, type PlanInput, placeOn } from './placed-season.ts';
 import { edgeDay } from './windows.ts';
@@ -70,7 +69,7 @@ function placeOf(lawn: Lawn, units: UnitSystem): Lawn {
     kind: 'lawn',
     version: 1,
     id: PUBLIC_PLACE,
-    feed: { key: contentHash(`${feedKeyOf(lawn)} ${PUBLIC_PLACE}`) },
+    feed: { key: publicKeyOf(lawn) },
     location: {
       latitude: toTenth(latitude),
       longitude: toTenth(longitude),

@@ -1,7 +1,7 @@
 import path from 'node:path';
 import { type Problem, problem } from '../base/problem.ts';
 import type { Ledger, LedgerEntry } from '../model/ledger.ts';
-import { feedKeyOf, readerKey, readersOf } from '../model/reader.ts';
+import { feedKeyOf, keyOfReader, readersOf } from '../model/reader.ts';
 import { readLawn } from '../read/lawn.ts';
 import type { Source } from '../read/lookup.ts';
 import { readText } from './files.ts';
@@ -23,13 +23,12 @@ export const feedFile = (folder: string, lawn: string, reader: string | null): s
 export function feedsOfLawn({ text, name }: Source, folder: string): LawnFeed[] {
   const { value: lawn } = readLawn(text, name, zipLookup);
   if (lawn === undefined) return [];
-  const key = feedKeyOf(lawn);
   return [
-    { reader: null, file: feedFile(folder, lawn.id, null), key },
+    { reader: null, file: feedFile(folder, lawn.id, null), key: feedKeyOf(lawn) },
     ...readersOf(lawn).map((reader) => ({
       reader: reader.id,
       file: feedFile(folder, lawn.id, reader.id),
-      key: readerKey(key, reader),
+      key: keyOfReader(lawn, reader),
     })),
   ];
 }
