@@ -127,7 +127,8 @@ test.each(['SIGINT', 'SIGTERM'] as const)(
     child.stdout.setEncoding('utf8').on('data', (text: string) => {
       said += text;
     });
-    const ended = once(child, 'exit');
+    // Not its exit, before which the last of what it said may not have been read.
+    const ended = once(child, 'close');
     while (!said.includes('Ctrl-C')) await once(child.stdout, 'data');
     const kept = await fetch(`http://localhost:${/:(\d+)\//.exec(said)?.[1]}/lawn.ics`);
     expect(await kept.text()).toBe(FEED);
