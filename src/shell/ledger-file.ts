@@ -3,8 +3,12 @@ import * as v from 'valibot';
 import { type Problem, problem } from '../base/problem.ts';
 import { rebuiltFrom } from '../emit/ledger/rebuilt.ts';
 import { type Ledger, LedgerSchema } from '../model/ledger.ts';
+import { readLawn } from '../read/lawn.ts';
 import { fileBeside } from '../read/link.ts';
 import { readText } from './files.ts';
+import type { Io } from './io.ts';
+import type { Asked } from './which-lawn.ts';
+import { zipLookup } from './zips.ts';
 
 /** The ledger that stands beside a lawn file. */
 export const ledgerPath = (lawn: string): string => fileBeside(lawn, 'ledger.json');
@@ -31,8 +35,22 @@ export function readOrRebuild(file: string, feed: string | null, cwd: string): L
   return { ledger, problems: [problem('ledger-rebuilt', args, { file: path.relative(cwd, file) })] };
 }
 
+/** Where a plan writes the feed and, for the demo, the ledger too, unless it is told otherwise. */
+const SITE = 'out/site';
+
+/**
+ * The ledger for a command that only asks: read, or rebuilt from the feed where a plan writes that by default. It takes no
+ * lock, since a ledger is replaced whole.
+ */
+export function ledgerToAsk({ file, source, isDemo }: Asked, io: Io): LedgerRead {
+  const site = path.resolve(io.cwd, SITE);
+  const { value } = readLawn(source.text, source.name, zipLookup);
+  const beside = isDemo ? path.join(site, path.basename(file)) : file;
+  return readOrRebuild(ledgerPath(beside), value ? path.join(site, `${value.id}.ics`) : null, io.cwd);
+}
+
 /** Reads a ledger. A damaged one is an error: publishing over it would confuse every subscriber. */
-export function readLedger(file: string, cwd: string): LedgerRead {
+function readLedger(file: string, cwd: string): LedgerRead {
   const source = readText(file, cwd);
   if (source === null) return { ledger: null, problems: [] };
   const damaged = (reason: string, name: string) => ({
