@@ -1,6 +1,8 @@
 /** `soilclock serve`: what it says, what it refuses, and how it ends. */
 import { spawn } from 'node:child_process';
 import { once } from 'node:events';
+import { writeFileSync } from 'node:fs';
+import { connect } from 'node:net';
 import path from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { hostsOf, isLoopback } from '../../src/shell/serve/addresses.ts';
@@ -117,6 +119,19 @@ describe('refused', () => {
     const { code, stderr } = await soilclock(site(), ['serve', '--port', '0', '--host', '192.0.2.1']);
     expect([code, codes(stderr)]).toEqual([1, ['serve-host']]);
   });
+});
+
+test('it ends within seconds though a reader takes nothing of what it asked for', async () => {
+  const cwd = site();
+  writeFileSync(path.join(cwd, 'out/site/large.txt'), 'x'.repeat(50_000_000));
+  const began = Date.now();
+  const { code } = await whileServing(cwd, {}, async (port) => {
+    const slow = connect(port, 'localhost');
+    slow.on('error', () => {}).pause();
+    slow.write('GET /large.txt HTTP/1.1\r\nHost: x\r\n\r\n');
+    await new Promise((later) => setTimeout(later, 300));
+  });
+  expect([code, Date.now() - began < 15_000]).toEqual([0, true]);
 });
 
 test.each(['SIGINT', 'SIGTERM'] as const)(
