@@ -86,6 +86,10 @@ describe('a file of the site', () => {
     expect(headers['content-encoding']).toBeUndefined();
     expect(Number(headers['content-length'])).toBe(body.length);
   });
+  test('is no download, and sets no cookie', async () => {
+    const { headers } = await get('/lawn.ics');
+    expect([headers['content-disposition'], headers['set-cookie']]).toEqual([undefined, undefined]);
+  });
   test('comes whatever types the reader accepts', async () =>
     expect((await get('/lawn.ics', { accept: 'image/png' })).status).toBe(200));
 });
