@@ -80,6 +80,7 @@ describe('a file of the site', () => {
       'referrer-policy': 'no-referrer',
       'x-robots-tag': 'noindex, nofollow',
       'x-content-type-options': 'nosniff',
+      'content-security-policy': expect.stringMatching(/^default-src 'none';/),
     }));
   test('is not compressed, whoever asks for it', async () => {
     const { headers, body } = await get('/lawn.ics', { 'accept-encoding': 'gzip, br' });
