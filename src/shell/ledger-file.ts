@@ -5,7 +5,9 @@ import { rebuiltFrom } from '../emit/ledger/rebuilt.ts';
 import { emptyLedger, type Ledger, LedgerSchema } from '../model/ledger.ts';
 import { fileBeside } from '../read/link.ts';
 import { readText } from './files.ts';
-import type { LawnFeed } from './lawn-feeds.ts';
+import type { Io } from './io.ts';
+import { feedsOfLawn, type LawnFeed } from './lawn-feeds.ts';
+import type { Asked } from './which-lawn.ts';
 
 /** The ledger that stands beside a lawn file. */
 export const ledgerPath = (lawn: string): string => fileBeside(lawn, 'ledger.json');
@@ -45,8 +47,21 @@ function rebuiltOf({ reader, file, key }: LawnFeed, cwd: string) {
     : null;
 }
 
+/** Where a plan writes the feeds and, for the demo, the ledger too, unless it is told otherwise. */
+const SITE = 'out/site';
+
+/**
+ * The ledger for a command that only asks: read, or rebuilt from the feeds where a plan writes them by default. It takes no
+ * lock, since a ledger is replaced whole.
+ */
+export function ledgerToAsk({ file, source, isDemo }: Asked, io: Io): LedgerRead {
+  const site = path.resolve(io.cwd, SITE);
+  const beside = isDemo ? path.join(site, path.basename(file)) : file;
+  return readOrRebuild(ledgerPath(beside), feedsOfLawn(source, site), io.cwd);
+}
+
 /** Reads a ledger. A damaged one is an error: publishing over it would confuse every subscriber. */
-export function readLedger(file: string, cwd: string): LedgerRead {
+function readLedger(file: string, cwd: string): LedgerRead {
   const source = readText(file, cwd);
   if (source === null) return { ledger: null, problems: [] };
   const damaged = (reason: string, name: string) => ({
