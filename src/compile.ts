@@ -10,7 +10,8 @@
  *     program × lawn × traces ─► schedule (with amounts) ─► Season           plain data
  *                                      │
  *                                      ▼
- *     Season × ledger ─► emit ─► iCalendar feed and the next ledger          text
+ *     Season × ledger ─► emit ─► iCalendar feeds and the next ledger         text
+ *     for every other reader: the same, as that one may see it
  *
  * Nothing here touches a file, the network or the clock: the same inputs give the same bytes.
  */
@@ -20,17 +21,20 @@ import type { Day } from './base/day.ts';
 import { hasErrors, inOrder, type Problem } from './base/problem.ts';
 import { calendarOf } from './emit/calendar.ts';
 import { changesInWords, isFirstFeed, type Told } from './emit/changes/words.ts';
-import type { Detail } from './emit/events/all.ts';
+import { feedsOfReaders, type ReaderFeed } from './feeds.ts';
 import { problemsOfAreas, problemsOfPans, problemsOfTests } from './measures.ts';
 import type { Lawn } from './model/lawn.ts';
 import { emptyLedger, type Ledger } from './model/ledger.ts';
+import type { Detail } from './model/reader.ts';
 import type { Season } from './model/season.ts';
 import type { WeatherSeries } from './model/weather.ts';
 import { readLawn, type ZipLookup } from './read/lawn.ts';
 import { type Linked, link } from './read/link.ts';
 import type { Lookup, Source } from './read/lookup.ts';
 import type { Parsed } from './read/validate.ts';
+import { type PlanInput, placeSeason } from './schedule/placed-season.ts';
 import { planSeason } from './schedule/plan.ts';
+import { tellSeason } from './schedule/tell.ts';
 
 /** What a lawn is compiled from. */
 export interface CompileInput {
@@ -69,7 +73,10 @@ export interface Seen {
 /** A compiled lawn: its season, its feed, the ledger to keep. All null where a problem is an error. */
 export interface Compiled {
   readonly season: Season | null;
+  /** The owner's. */
   readonly feed: string | null;
+  /** The feeds of other readers. */
+  readonly readers: readonly ReaderFeed[];
   readonly ledger: Ledger | null;
   readonly changes: Seen | null;
   readonly problems: readonly Problem[];
@@ -104,41 +111,51 @@ export function compile(input: CompileInput): Compiled {
   if (!value || hasErrors(readProblems)) return failed(readProblems);
 
   // 2. Climate, windows, days, amounts: the season.
-  const { season, problems: planProblems } = planLinked(value, input);
+  const planned = planInputOf(value, input);
+  const { value: placed, problems: placeProblems } = placeSeason(planned);
+  const season = placed && tellSeason(placed, planned);
+  const planProblems = season?.problems ?? placeProblems;
   const problems = inOrder([...readProblems, ...(input.service?.problems ?? []), ...planProblems]);
-  if (!season || hasErrors(problems)) return failed(problems);
+  if (!placed || !season || hasErrors(problems)) return failed(problems);
   const whole: Season = { ...season, problems };
 
   // 3. The feed, revised against what it has published.
-  const { text, ledger, changes } = calendarOf(whole, {
-    ledger: input.ledger ?? emptyLedger,
-    revisedAt: input.revisedAt,
-    detail: input.detail,
-  });
-  const isFirst = isFirstFeed(changes, ledger.events);
-  return { season: whole, feed: text, ledger, changes: { told: changesInWords(changes, whole), isFirst }, problems };
+  const { ledger: before, revisedAt, detail } = input;
+  const own = calendarOf(whole, { ledger: before ?? emptyLedger, revisedAt, detail });
+  const changes = {
+    told: changesInWords(own.changes, whole),
+    isFirst: isFirstFeed(own.changes, own.ledger.events),
+  };
+
+  // 4. The feeds of other readers, from the same placed season.
+  const { feeds, ledger } = feedsOfReaders(whole, { placed, input: planned }, { ledger: own.ledger, revisedAt });
+  return { season: whole, feed: own.text, readers: feeds, ledger, changes, problems };
 }
 
 const failed = (problems: readonly Problem[]): Compiled => ({
   season: null,
   feed: null,
+  readers: [],
   ledger: null,
   changes: null,
   problems: inOrder(problems),
 });
 
 /** Plans a linked lawn, with the days that its feed has published. */
-export function planLinked(
+export const planLinked = (linked: Linked, from: Pick<CompileInput, 'asOf' | 'ledger' | 'service'>) =>
+  planSeason(planInputOf(linked, from));
+
+function planInputOf(
   linked: Linked,
   { asOf, ledger, service }: Pick<CompileInput, 'asOf' | 'ledger' | 'service'>,
-) {
+): PlanInput {
   const jobs = ledger?.events.flatMap(({ kind, season, step, day, dueSince, cancelledOn }) =>
     // A day that was called off before it came binds nobody; one that had passed by then is still due.
     kind === 'job' && step !== null && (cancelledOn === null || day <= cancelledOn)
       ? [{ season, step, day, dueSince }]
       : [],
   );
-  return planSeason({ ...linked, ...weatherOf(linked, service), previous: jobs ?? [], asOf });
+  return { ...linked, ...weatherOf(linked, service), previous: jobs ?? [], asOf };
 }
 
 /** Problems of a lawn by agronomy, on its own weather and products. @param parsed The lawn as it was read. */

@@ -24,3 +24,4 @@ export { readProgram } from './read/program.ts';
 export { readWeather } from './read/weather.ts';
 export { replay } from './replay.ts';
 export { planSeason } from './schedule/plan.ts';
+export { publicPlace } from './schedule/public-place.ts';

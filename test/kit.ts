@@ -129,3 +129,9 @@ export const noFrost = (dayLength: DailySeries): SiteDays => ({ dayLength, frost
  */
 export const runs = (whole: number): number =>
   process.env.SOILCLOCK_RUNS === 'whole' ? whole : Math.max(5, Math.ceil(0.4 * whole));
+
+/**
+ * For what plans, checks or validates by the dozen: alone it takes 2 to 10 s, and four times as long beside coverage and
+ * other work on the machine.
+ */
+export const LONG = { timeout: 120_000 } as const;

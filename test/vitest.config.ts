@@ -10,6 +10,8 @@ export default defineConfig({
     setupFiles: ['test/after-each-file.ts'],
     include: ['test/**/*.test.ts'],
     testTimeout: 20_000,
+    // Hooks plan whole seasons and start other people's programs, as tests do; the default is half of their time.
+    hookTimeout: 60_000,
     coverage: {
       provider: 'v8',
       include: ['src/**/*.ts'],

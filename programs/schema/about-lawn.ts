@@ -42,8 +42,18 @@ export const aboutLawn: About = {
   checked: ['The day on which this entry was last compared with the label.', '2027-02-10'],
 
   // Lawn
-  feed: ['What makes the feed its own.'],
+  feed: ['What makes the feed its own, and who has another one of it.'],
   key: ['Random letters and digits: part of every event, never reused.', '7f3k9q2m'],
+  'feed.readers': [
+    'Others with a feed of their own, by an id that ends the name of its file.',
+    { crew: { as: 'helper' } },
+  ],
+  'readers.*.as': ['What they see: everything; the work alone; a program at a place without a lawn.', 'helper'],
+  'readers.*.detail': ['How much their feed carries; normal where it is left out.', 'quiet'],
+  'readers.*.title': ["What their calendar is called; without it, nothing tells the lawn's name.", 'Work for the crew'],
+  'readers.*.units': ["Their units; the lawn's where left out."],
+  'readers.*.language': ["Their language; the lawn's where left out."],
+  'readers.*.currency': ["Their currency; the lawn's where left out.", 'USD'],
   location: ['Where the lawn is.'],
   latitude: ['Degrees north; south is negative.', 38.4],
   longitude: ['Degrees east; west is negative.', -72.6],

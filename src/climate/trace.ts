@@ -70,10 +70,12 @@ function carriedOn({ days, month }: Difference, after: number): number {
 /** A trace from a record: before its beginning nothing is known, beyond its end an earlier year goes on. */
 export function traceFrom(
   ground: Ground,
-  { label, from, to, moved, back, ahead: difference, error: errorRun }: TraceCut,
+  { label, from: asked, to, moved, back, ahead: difference, error: errorRun }: TraceCut,
 ): Trace {
   const { record, soil, run: past, offset, offsetSd } = ground;
   const end = weatherEnd(record);
+  // A record that ended long before goes on from its end all the same: the soil is known there.
+  const from = Math.min(asked, end + moved);
   const weather = { source: label, start: from, tmin: column(), tmax: column(), precip: column() };
   function column() {
     return new Float64Array(to - from).fill(Number.NaN);

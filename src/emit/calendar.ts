@@ -1,12 +1,9 @@
-import type { Ledger, LedgerEntry } from '../model/ledger.ts';
+import type { Ledger } from '../model/ledger.ts';
+import type { Detail, Role } from '../model/reader.ts';
 import type { Season } from '../model/season.ts';
-import { type Detail, eventsOf } from './events/all.ts';
-import { icalendar } from './ical.ts';
-import { KEPT_NAME, keptLine } from './ledger/kept-line.ts';
-import { revise } from './ledger/revise.ts';
-import { feedWithin, withoutRoom } from './ledger/room.ts';
-import { vanished } from './ledger/vanished.ts';
-import { feedWords as words } from './words-en.ts';
+import { carries, eventsOf } from './events/all.ts';
+import { type Change, publishedAs } from './published-as.ts';
+import { seenBy } from './readers/seen-by.ts';
 
 /** How a feed is made. */
 export interface FeedOptions {
@@ -15,21 +12,13 @@ export interface FeedOptions {
   /** The instant of this revision, `YYYY-MM-DDTHH:MM:SSZ`. */
   readonly revisedAt: string;
   readonly detail: Detail;
-  /** The feed's id in the ledger; the owner's where left out. */
+  /** What the reader may see: everything where left out. A season for the public is one that was planned of a `publicPlace`. */
+  readonly reader?: Role;
+  /** The reader's id, by which the feed has its own list in the ledger and its own events; the lawn's own feed where left out. */
   readonly feed?: string;
+  /** What the calendar is called, in place of the usual name. */
+  readonly title?: string | null;
 }
-
-/** What subscribers see change of one event. */
-export interface Change {
-  readonly what: 'new' | 'moved' | 'changed' | 'cancelled' | 'removed';
-  readonly before: LedgerEntry | null;
-  readonly after: LedgerEntry | null;
-}
-
-/** Twice a day is often enough: the dates move with the day's weather. */
-const REFRESH_MIN = 720;
-/** Entries of events that left the feed stay this long, so that a UID that comes back goes on counting. */
-const KEPT_SEASONS = 1;
 
 /**
  * A season as an iCalendar feed, the ledger that the next revision needs, and what subscribers will see change.
@@ -37,49 +26,22 @@ const KEPT_SEASONS = 1;
  * An event's SEQUENCE rises and its LAST-MODIFIED grows exactly when its content hash changes; its words then are
  * rewritten, and stay as they are otherwise.
  *
- * @throws RangeError where an instant is not one.
+ * @throws RangeError where an instant is not one, or a season of somebody's lawn is to be told to the public.
  * @example calendarOf(season, { ledger: emptyLedger, revisedAt: '2027-04-02T06:00:00Z', detail: 'normal' }).text
  */
 export function calendarOf(
-  season: Season,
-  { ledger, revisedAt, detail, feed }: FeedOptions,
+  whole: Season,
+  { ledger, revisedAt, detail, reader = 'owner', feed, title = null }: FeedOptions,
 ): { readonly text: string; readonly ledger: Ledger; readonly changes: readonly Change[] } {
-  const published = feed === undefined ? ledger.events : (ledger.readers[feed] ?? []);
-  const known = new Map(published.map((entry) => [entry.uid, entry]));
-  const drafts = eventsOf(season, detail);
-  const present = new Set(drafts.map(({ uid }) => uid));
-  const wanted = [
-    ...drafts.map((draft) => revise(draft, known.get(draft.uid), season.asOf, revisedAt)),
-    ...published
-      .filter(({ uid }) => !present.has(uid))
-      .filter(({ removedOn, season: year }) => removedOn === null || year >= season.season.year - KEPT_SEASONS)
-      .map((entry) => vanished(entry, season, revisedAt, detail)),
-  ].sort((a, b) => (a.uid < b.uid ? -1 : 1));
-  const { text, leftOut } = feedWithin(wanted, season.asOf, (entries) =>
-    icalendar({
-      name: season.lawnName,
-      description: words.calendarAbout(season.lawnName, season.programName),
-      language: season.display.language,
-      refreshMin: REFRESH_MIN,
-      events: entries.map((entry) => ({ ...entry, own: { name: KEPT_NAME, value: keptLine(entry) } })),
-    }),
-  );
-  const events = wanted.flatMap((entry) =>
-    leftOut.has(entry.uid) ? withoutRoom(known.get(entry.uid), season.asOf) : [entry],
-  );
-  return {
-    text,
-    ledger: feed === undefined ? { ...ledger, events } : { ...ledger, readers: { ...ledger.readers, [feed]: events } },
-    changes: events.flatMap((after) => changeOf(known.get(after.uid) ?? null, after) ?? []),
-  };
-}
-
-function changeOf(before: LedgerEntry | null, after: LedgerEntry): Change | null {
-  if (before === after) return null;
-  // What subscribers no longer have is new to them, and so is what was called off and stands again.
-  if (before === null || before.removedOn !== null) return { what: 'new', before: null, after };
-  if (after.removedOn !== null) return { what: 'removed', before, after: null };
-  if (after.status === 'CANCELLED') return { what: 'cancelled', before, after };
-  if (before.status === 'CANCELLED') return { what: 'new', before, after };
-  return { what: before.start === after.start ? 'changed' : 'moved', before, after };
+  const { season, name, about } = seenBy(whole, { id: feed ?? null, as: reader, title });
+  return publishedAs(season, eventsOf(season, detail, reader), {
+    ledger,
+    revisedAt,
+    feed,
+    name,
+    about,
+    // Who saw more before is not to have it told on here; the owner's own key may change. What is no longer carried was not called off.
+    keeps: ({ uid, kind }) =>
+      (feed === undefined || uid.startsWith(`${season.feedKey}-`)) && carries(detail, reader, kind),
+  });
 }

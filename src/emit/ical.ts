@@ -52,6 +52,8 @@ export function icalendar(asked: Calendar): string {
     name: escaped(said(name), false),
     description: escaped(said(description), false),
     ttl: refreshMin * 60,
+    // The standard's own name of it (RFC 7986), beside that which older programs know; it is escaped there.
+    x: [['DESCRIPTION', said(description)]],
   });
   for (const event of events) {
     calendar.createEvent({

@@ -8,6 +8,13 @@ export const feedWords = {
   category: 'Lawn',
   calendarAbout: (lawn: string, program: string) =>
     `${program}, for ${lawn}. Dates follow soil temperature and degree days; ranges firm up as the season unfolds.`,
+  helperName: 'Lawn work',
+  helperAbout:
+    'Work on a lawn: what, how much, how, and with which care. Days may still move; look again before you set out.',
+  publicAbout: (program: string) =>
+    `${program}, for lawns near one place. Windows follow its soil temperature and degree days; ranges firm up as the season unfolds. Your own lawn, its label and the rules of your place go first.`,
+  endedName: 'This calendar has ended',
+  endedText: 'Nothing more comes here. You may take it off your phone.',
   jobTitle: (name: string, inAll: string | null) => (inAll === null ? name : `${name}: ${inAll}`),
   doneTitle: (name: string) => `Done: ${name}`,
   cancelledTitle: (title: string) => `Cancelled: ${title}`,
@@ -37,6 +44,8 @@ export const feedWords = {
   whatWasDone: 'What was done',
   cautions: 'Take care',
   why: 'Why this day',
+  whyThen: 'Why then',
+  windowOdds: (share: number) => `There is a window in ${Math.round(10 * share)} of 10 runs of weather.`,
   lookFirst: (what: readonly string[]) => `Not judged: ${what.join(', ')}. Look before you start.`,
   asOf: (day: string, observed: string | null, generated: boolean, { files, services }: WeatherFrom) => {
     const from = [...(files ? ["the lawn's files"] : []), ...services];

@@ -1,5 +1,6 @@
 import * as v from 'valibot';
 import { AreaSchema } from './area.ts';
+import { displayKeys } from './display.ts';
 import {
   above0,
   amount,
@@ -23,6 +24,7 @@ import {
 import { GRASSES } from './grass.ts';
 import { localRule } from './local-rule.ts';
 import { ProductSchema } from './product.ts';
+import { FeedSchema } from './reader.ts';
 import { SoilTestSchema } from './soil-test.ts';
 import { SprayerSchema } from './sprayer.ts';
 import { SpreaderSchema } from './spreader.ts';
@@ -89,9 +91,7 @@ export const LawnSchema = map({
   version: v.literal(1, 'wrong-type:1, the version of the format'),
   id,
   name: maybe(text),
-  feed: maybe(
-    map({ key: v.pipe(v.string(), v.regex(/^[a-z0-9]{4,64}$/, 'wrong-type:4 to 64 lower-case letters and digits')) }),
-  ),
+  feed: maybe(FeedSchema),
   location,
   timezone: maybe(v.string()),
   grass: word(GRASSES),
@@ -121,13 +121,7 @@ export const LawnSchema = map({
     }),
     {},
   ),
-  display: maybe(
-    map({
-      units: maybe(word(['us', 'metric'])),
-      language: maybe(word(['en-US', 'en-GB', 'en'])),
-      currency: maybe(v.pipe(v.string(), v.regex(/^[A-Z]{3}$/, 'wrong-type:a currency code such as USD'))),
-    }),
-  ),
+  display: maybe(map(displayKeys)),
   soil: maybe(
     map({
       texture: maybe(word(TEXTURES)),

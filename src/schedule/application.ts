@@ -11,6 +11,7 @@ import type { Step } from '../model/program.ts';
 import type { Application, AreaAmount, SecondPass, Tank, Total } from '../model/season.ts';
 import { afterwards, whenDown } from './afterwards.ts';
 import { areaAmounts, secondPassesOf } from './area-amounts.ts';
+import { askedRate } from './asked-rate.ts';
 import { hoursFor } from './hours/hours-for.ts';
 import { rightHours } from './hours/right-hours.ts';
 import { labelLines } from './label-lines.ts';
@@ -172,18 +173,20 @@ function howTo(
     lines.push(words.rateOf(name, rate));
   }
   if (secondPasses.length > 0) lines.push(words.firstDown(name));
+  // Without a product every area would say the same: the rate says more.
+  if (dose?.product === null) lines.push(...askedRate(step, writing));
   for (const { id, amount, measured, passes } of areas) {
-    if (amount === null) continue;
+    if (amount === null || dose?.product === null) continue;
     const [first, second] = passes;
     const rest = isSecond(id) ? `, ${first ? words.secondPass(first) : words.secondAlone}` : '';
     const crossing = first && second ? `: ${words.passes(first, second)}` : rest;
     const rounded = measured ? words.measured(measured) : '';
     lines.push(words.areaLine(id, display.area(sizes.get(id) ?? 0), amount) + rounded + crossing);
   }
-  if (dose?.rate === null && dose.missing === 'label') lines.push(words.noLabel);
+  if (dose?.rate === null && dose.product !== null && dose.missing === 'label') lines.push(words.noLabel);
   if (areas.some(({ passes }) => passes.length > 1)) lines.push(words.setLow);
   lines.push(...dialLines(secondPasses));
-  lines.push(...sprayingInWords(placed, areas, tanks, writing));
+  if (dose?.product !== null) lines.push(...sprayingInWords(placed, areas, tanks, writing));
   const label = dose?.product?.label;
   lines.push(...labelLines(placed, writing), ...whenDown(placed, writing));
   if (label?.checked !== undefined && dose?.product && isPesticide(dose.product))

@@ -1,9 +1,9 @@
 import { type Day, formatDay } from '../base/day.ts';
 import { displayOf } from '../base/display.ts';
-import { contentHash } from '../base/hash.ts';
 import { inOrder, type Problem } from '../base/problem.ts';
 import { zoneAt } from '../base/zone.ts';
 import type { Product } from '../model/product.ts';
+import { feedKeyOf, type Telling } from '../model/reader.ts';
 import type { Season } from '../model/season.ts';
 import { applicationOf } from './application.ts';
 import { dialOf } from './dial.ts';
@@ -19,9 +19,6 @@ import { signalsOf, todayOf } from './signals.ts';
 import { sprayerOf } from './sprayer.ts';
 import { stepProblems } from './step-problems.ts';
 import { en } from './words/en.ts';
-
-/** How one reader wants a season told; what is left out is the lawn's own. */
-export type Telling = Partial<Season['display']>;
 
 /**
  * A placed season in words, for one reader: the same days and amounts whatever the units and the language.
@@ -70,7 +67,7 @@ export function tellSeason(value: PlacedSeason, input: PlanInput, telling: Telli
     programName: program.name,
     asOf: formatDay(asOf),
     timezone: zone,
-    feedKey: lawn.feed?.key ?? contentHash(lawn.id, 12),
+    feedKey: feedKeyOf(lawn),
     remindersMin: (lawn.working?.remind ?? []).map((days) => Math.round(days * 24 * 60)),
     display: { units, language, currency },
     season: { year: season.year, start: formatDay(season.start), end: formatDay(season.end) },

@@ -6,14 +6,14 @@ import { formatInstant } from '../base/zone.ts';
 import { type Compiled, compile } from '../compile.ts';
 import { changeWords } from '../emit/changes/words-en.ts';
 import { compareSeasons, movesInWords } from '../emit/compare.ts';
-import type { Detail } from '../emit/events/all.ts';
 import { planReport, stepReport } from '../emit/report.ts';
 import { folded } from '../emit/table.ts';
+import type { Detail } from '../model/reader.ts';
 import type { Season } from '../model/season.ts';
 import { lookupFrom, readText } from './files.ts';
 import type { Io } from './io.ts';
 import { ledgerPath } from './ledger-file.ts';
-import { publish } from './publish.ts';
+import { publish, type WrittenFeed } from './publish.ts';
 import { EXIT, exitCode, failing, printProblems } from './report-problems.ts';
 import { keptWeather } from './weather/kept-weather.ts';
 import { type Asked, unknownStep, whichLawn } from './which-lawn.ts';
@@ -88,7 +88,7 @@ export function planCommand(words: readonly string[], options: PlanOptions, io: 
   io.stdout(seenChanges(made, made.written !== null, io.columns));
   if (problems.length > 0) io.stderr('\n');
   printProblems(problems, io);
-  io.stdout(made.written === null ? NOT_WRITTEN : subscribing(made.written, made.feed, io.columns));
+  io.stdout(made.written === null ? NOT_WRITTEN : subscribing(made.written, io.columns));
   return EXIT.fine;
 }
 
@@ -183,11 +183,20 @@ const eventsIn = (feed: string | null): number => (feed?.match(/^BEGIN:VEVENT/gm
 
 const NOT_WRITTEN = '\nNothing was written. With --out FOLDER the calendar feed goes there.\n';
 
-/** How a phone comes to the feed. */
-function subscribing(feed: string, text: string | null, columns: number): string {
+/** How a phone comes to the feeds. */
+function subscribing(feeds: readonly WrittenFeed[], columns: number): string {
+  const [own, ...others] = feeds;
   const lines = [
-    `Calendar feed: ${feed} (${eventsIn(text)} events)`,
-    `To subscribe: put the file on any web space, and add its address to the calendar on your phone ("add a calendar by address", or open webcal://your.place/${path.basename(feed)}). It then follows every new plan that you put there. For the phones of your household "soilclock serve" gives it out from here. To look at it first, open the file in any calendar program.`,
+    ...feeds.map(({ reader, file, text, ended }) => {
+      const whose = reader === null ? 'Calendar feed' : ended ? `Ended, of ${reader}` : `For ${reader}`;
+      return `${whose}: ${file} (${eventsIn(text)} events)`;
+    }),
+    `To subscribe: put the file on any web space, and add its address to the calendar on your phone ("add a calendar by address", or open webcal://your.place/${path.basename(own?.file ?? '')}). It then follows every new plan that you put there. For the phones of your household "soilclock serve" gives it out from here. To look at it first, open the file in any calendar program.`,
+    ...(others.length > 0
+      ? [
+          'Each reader is told an address of their own. Give your own feed, and what stands beside it, to nobody who may not see all of it: put only their file where they can reach it.',
+        ]
+      : []),
   ];
   return `\n${folded(lines.join('\n'), columns).join('\n')}\n`;
 }

@@ -7,7 +7,7 @@ import { describe, expect, test } from 'vitest';
 import { civil } from '../../src/base/day.ts';
 import { compile } from '../../src/compile.ts';
 import type { Season } from '../../src/model/season.ts';
-import { programText, runs } from '../kit.ts';
+import { LONG, programText, runs } from '../kit.ts';
 import { LB, LB_PER_1000_SQFT, SQFT } from '../published/pounds.ts';
 
 const near = (found: number, wanted: number): void =>
@@ -94,7 +94,7 @@ shelf: { feed: ${units.mass(shelf + 0.25)} }
 const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);
 const RUNS = { numRuns: runs(25), seed: 27 };
 
-describe('random lawns', () => {
+describe('random lawns', LONG, () => {
   test('areas × rates are the totals, and passes add to the load', () =>
     fc.assert(
       fc.property(lawns, (one) => {

@@ -1,7 +1,7 @@
 /** What changed in the feed, in words, a line a change. */
 import { beforeAll, describe, expect, test } from 'vitest';
-import type { Change } from '../../src/emit/calendar.ts';
 import { changesInWords, isFirstFeed } from '../../src/emit/changes/words.ts';
+import type { Change } from '../../src/emit/published-as.ts';
 import type { LedgerEntry } from '../../src/model/ledger.ts';
 import type { Season } from '../../src/model/season.ts';
 import { AS_OF, changed, feedOf, planned } from '../feed/feed.ts';

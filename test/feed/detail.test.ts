@@ -1,8 +1,8 @@
 /** A feed that carries less than before: what it leaves out was not called off, and leaves at once. */
 import { beforeAll, describe, expect, test } from 'vitest';
 import { calendarOf } from '../../src/emit/calendar.ts';
-import type { Detail } from '../../src/emit/events/all.ts';
 import { emptyLedger, type Ledger } from '../../src/model/ledger.ts';
+import type { Detail } from '../../src/model/reader.ts';
 import type { Season } from '../../src/model/season.ts';
 import { demoCopy } from '../kit.ts';
 import { AS_OF, changed, partsOf, planned, valueIn } from './feed.ts';

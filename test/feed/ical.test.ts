@@ -53,6 +53,7 @@ function textsIn(feed: string): Record<string, unknown> {
     name: raw('name'),
     'x-wr-calname': raw('x-wr-calname'),
     'x-wr-caldesc': raw('x-wr-caldesc'),
+    'description of the calendar': calendar.getFirstPropertyValue('description'),
     summary: event.getFirstPropertyValue('summary'),
     description: event.getFirstPropertyValue('description'),
     // One alone: ical.js takes the comma between two for an escaped one where the first ends in a backslash.

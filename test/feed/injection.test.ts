@@ -5,72 +5,13 @@ import ICAL from 'ical.js';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { parse } from 'yaml';
 import type { Season } from '../../src/model/season.ts';
-import { demoCopy, soilclock } from '../kit.ts';
+import { demoCopy, root, soilclock } from '../kit.ts';
 import { AS_OF, feedOf, planned } from './feed.ts';
+import { FIELDS, FILES, furnish, HELD_ELSEWHERE, type Plain, textsOfSchemas, WORDED_BY_NOBODY } from './fields.ts';
 import { HOSTILE } from './hostile.ts';
 
-type Plain = Record<string, unknown>;
-/** The maps to write a text into, and its key there. */
-type Where = (content: Plain) => readonly (readonly [Plain, string])[];
-const each = (maps: unknown, key: string) =>
-  Object.values(maps as Record<string, Plain>).map((map) => [map, key] as const);
-
-const FILES = {
-  program: 'tall-fescue-transition.yaml',
-  products: 'products.yaml',
-  'own products': 'demo/my-products.yaml',
-  lawn: 'demo/lawn.yaml',
-  journal: 'demo/lawn.journal.yaml',
-} as const;
-
-/** Every text of the four kinds of file that a person words freely; `reaches` where a feed is meant to say it. */
-const FIELDS: readonly { file: keyof typeof FILES; name: string; reaches: boolean; where: Where }[] = [
-  { file: 'program', name: 'name', reaches: true, where: (program) => [[program, 'name']] },
-  { file: 'program', name: 'about', reaches: false, where: (program) => [[program, 'about']] },
-  { file: 'program', name: 'author', reaches: false, where: (program) => [[program, 'author']] },
-  { file: 'program', name: 'license', reaches: false, where: (program) => [[program, 'license']] },
-  {
-    file: 'program',
-    name: 'sources',
-    reaches: false,
-    where: ({ sources }) => Object.keys(sources as Plain).map((key) => [sources as Plain, key] as const),
-  },
-  { file: 'program', name: 'step name', reaches: true, where: ({ steps }) => each(steps, 'name') },
-  { file: 'program', name: 'step note', reaches: true, where: ({ steps }) => each(steps, 'note') },
-  { file: 'program', name: 'step cautions', reaches: true, where: ({ steps }) => each(steps, 'cautions') },
-  { file: 'products', name: 'name', reaches: true, where: ({ products }) => each(products, 'name') },
-  { file: 'products', name: 'registration', reaches: false, where: ({ products }) => each(products, 'registration') },
-  { file: 'own products', name: 'name', reaches: true, where: ({ products }) => each(products, 'name') },
-  {
-    file: 'own products',
-    name: 're-entry',
-    reaches: true,
-    where: ({ products }) =>
-      each(
-        Object.values(products as Plain).flatMap((one) => (one as { label?: Plain }).label ?? []),
-        're-entry',
-      ),
-  },
-  { file: 'lawn', name: 'name', reaches: true, where: (lawn) => [[lawn, 'name']] },
-  { file: 'lawn', name: 'because', reaches: false, where: (lawn) => each(lawn['local-rules'], 'because') },
-  { file: 'lawn', name: 'customer', reaches: false, where: (lawn) => [[mapIn(lawn, 'record'), 'customer']] },
-  { file: 'lawn', name: 'address', reaches: false, where: (lawn) => [[mapIn(lawn, 'record'), 'address']] },
-  { file: 'journal', name: 'note', reaches: true, where: (entries) => each(entries, 'note') },
-  ...['registration', 'target', 'by', 'licence', 're-entry', 'notices'].map((key) => ({
-    file: 'journal' as const,
-    name: key,
-    reaches: false,
-    where: (entries: Plain) => each(entries, key),
-  })),
-];
-
-function mapIn(content: Plain, key: string): Plain {
-  content[key] ??= {};
-  return content[key] as Plain;
-}
-
 type Field = (typeof FIELDS)[number];
-const titleOf = ({ file, name }: Field): string => `${file}: ${name}`;
+const titleOf = ({ file, at }: Field): string => `${file}: ${at}`;
 /** A word that stands nowhere else, one a field. */
 const marker = (field: Field): string => `zq${titleOf(field).replace(/\W/g, '')}qz`;
 const reaching = FIELDS.filter(({ reaches }) => reaches);
@@ -81,6 +22,7 @@ function demoWith(textOf: (field: Field) => string) {
   for (const [kind, name] of Object.entries(FILES)) {
     const file = path.join(cwd, 'programs', name);
     const content = parse(readFileSync(file, 'utf8'), { schema: 'core' }) as Plain;
+    furnish(kind as keyof typeof FILES, content);
     for (const field of FIELDS.filter((one) => one.file === kind))
       for (const [map, key] of field.where(content)) map[key] = key === 'cautions' ? [textOf(field)] : textOf(field);
     // JSON is YAML, with every text in quotes.
@@ -95,8 +37,9 @@ beforeAll(async () => {
   const { cwd, lawn } = demoWith(marker);
   const { season, text } = await planned(cwd, lawn, AS_OF);
   feed = text.replaceAll('\r\n ', '');
-  // The fewest applications that say all of them: one done, one open, one to come.
-  marked = JSON.stringify({ ...season, applications: season.applications.slice(0, 3) });
+  // The fewest applications that say all of them: one done, one open, one to come, one late and one held up.
+  const few = season.applications.filter(({ id }, i) => i < 3 || id === 'late' || id === 'held-up');
+  marked = JSON.stringify({ ...season, applications: few });
 });
 
 /** The Season with a text in place of a field's marker, as though no file had been checked on the way. */
@@ -126,6 +69,16 @@ describe('a field of a file', () => {
       expect(breaking.map(([name]) => name)).toEqual([]);
     },
   );
+  test('is one of the corpus or one that nobody words: every text of the schemas', () => {
+    const inCorpus = FIELDS.map(({ file, at }) => `${file.replace('own ', '')} ${at}`);
+    const worded = [...Object.values(WORDED_BY_NOBODY).map(([, at]) => at), ...Object.values(HELD_ELSEWHERE)];
+    expect(Object.keys(HELD_ELSEWHERE).filter((file) => !existsSync(path.join(root, file)))).toEqual([]);
+    const texts = textsOfSchemas();
+    expect(texts.filter((one) => !inCorpus.includes(one) && !worded.some((at) => at.test(one)))).toEqual([]);
+    // And none that there is no more.
+    expect(inCorpus.filter((one) => !texts.includes(one))).toEqual([]);
+    expect(worded.filter((at) => !texts.some((one) => at.test(one)))).toEqual([]);
+  });
   test('is tried with at least 30 texts', () => expect(Object.keys(HOSTILE).length).toBeGreaterThanOrEqual(30));
 });
 

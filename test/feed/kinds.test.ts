@@ -1,6 +1,7 @@
 /** What stands round the work in a feed: buying ahead, watering in, keep-off, soil checks; and which feeds carry it. */
 import { beforeAll, describe, expect, test } from 'vitest';
-import { type Detail, eventsOf } from '../../src/emit/events/all.ts';
+import { eventsOf } from '../../src/emit/events/all.ts';
+import type { Detail } from '../../src/model/reader.ts';
 import type { Season } from '../../src/model/season.ts';
 import { demoCopy } from '../kit.ts';
 import { AS_OF, changed, planned } from './feed.ts';

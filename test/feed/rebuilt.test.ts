@@ -5,7 +5,7 @@ import { beforeAll, describe, expect, test } from 'vitest';
 import { rebuiltFrom } from '../../src/emit/ledger/rebuilt.ts';
 import type { Ledger } from '../../src/model/ledger.ts';
 import type { Season } from '../../src/model/season.ts';
-import { runs } from '../kit.ts';
+import { LONG, runs } from '../kit.ts';
 import { awkwardDemo, changed, feedOf } from './feed.ts';
 
 let season: Season;
@@ -42,7 +42,7 @@ describe('rebuilt from its feed', () => {
       feedOf(next, ledger, '2027-04-04T06:00:00Z').text,
     );
   });
-  test('any text that a person writes comes back as another reader has it', () => {
+  test('any text that a person writes comes back as another reader has it', LONG, () => {
     fc.assert(
       fc.property(fc.string({ unit: 'binary', maxLength: 80 }), (name) => {
         const { text } = feedOf(changed(season, BARRIER, { name, how: [name], cautions: [name] }));

@@ -1,8 +1,8 @@
 /** A feed stays under 1 MB and 1000 events by construction, and what gives way does so in order. */
 import { describe, expect, test } from 'vitest';
 import { calendarOf } from '../../src/emit/calendar.ts';
-import type { Detail } from '../../src/emit/events/all.ts';
 import { emptyLedger, type Ledger } from '../../src/model/ledger.ts';
+import type { Detail } from '../../src/model/reader.ts';
 import type { Application, Season } from '../../src/model/season.ts';
 import { demoCopy, tidy } from '../kit.ts';
 import { AS_OF, partsOf, planned, valueIn } from './feed.ts';

@@ -89,6 +89,10 @@ export const RULES: Readonly<Record<string, (feed: Feed) => readonly string[]>> 
     not([...values(calendar, 'REFRESH-INTERVAL'), ...alarms.flatMap((one) => values(one, 'TRIGGER'))], DURATION),
   'both names of the calendar say the same': ({ calendar }) =>
     values(calendar, 'NAME').filter((name) => name !== value(calendar, 'X-WR-CALNAME')),
+  'both descriptions of the calendar say the same (RFC 7986 5.2)': ({ calendar }) => {
+    const both = [values(calendar, 'DESCRIPTION'), values(calendar, 'X-WR-CALDESC')];
+    return both[0]?.length === 1 && String(both[0]) === String(both[1]) ? [] : both.flat();
+  },
   'what an event has once (3.6.1)': ({ events }) =>
     count(events, 'UID DTSTAMP DTSTART DTEND SUMMARY DESCRIPTION SEQUENCE LAST-MODIFIED STATUS TRANSP', (n) => n === 1),
   'what an event has at most once (3.6.1)': ({ events }) =>

@@ -1,8 +1,8 @@
 /** Odds and middle days stay as published while they are about right, and not longer. */
 import { describe, expect, test } from 'vitest';
 import { calendarOf } from '../../src/emit/calendar.ts';
-import type { Detail } from '../../src/emit/events/all.ts';
 import { emptyLedger } from '../../src/model/ledger.ts';
+import type { Detail } from '../../src/model/reader.ts';
 import type { Application, Season } from '../../src/model/season.ts';
 import { demoCopy, tidy } from '../kit.ts';
 import { AS_OF, changed, planned } from './feed.ts';

@@ -88,6 +88,16 @@ describe('where the weather came from', () => {
   const sources = (...names: string[]) => weatherFrom({ weather: { ...season.weather, sources: names } });
   test('a file has no name, which may tell the place', () =>
     expect(sources('weather/springfield.csv')).toEqual({ files: true, services: [] }));
+  test.each([
+    'Open-Meteo, 12 Harbour Street.csv',
+    'Open-Meteo archive (12 Harbour Street)',
+    'NOAA NCEI daily summaries, station 12 Harbour Street',
+    'U.S. National Weather Service of Springfield.csv',
+  ])('%s is a file, though its name begins as that of a service', (name) =>
+    expect(sources(name)).toEqual({ files: true, services: [] }),
+  );
+  test('a station is told with its service', () =>
+    expect(sources('NOAA NCEI daily summaries, station USC00334403').services).toHaveLength(1));
   test.each([...Object.values(PAST_SERVICES), ...Object.values(FORECASTS)].map(({ title }) => title))('%s', (title) =>
     expect(sources(title)).toEqual({ files: false, services: [title] }),
   );

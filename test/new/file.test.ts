@@ -8,7 +8,7 @@ import { answer, type World } from '../../src/read/answers/question.ts';
 import { QUESTIONS } from '../../src/read/answers/questions.ts';
 import { idOf } from '../../src/read/answers/words.ts';
 import { readLawn } from '../../src/read/lawn.ts';
-import { runs } from '../kit.ts';
+import { LONG, runs } from '../kit.ts';
 
 const draft: Draft = {
   id: 'my-lawn',
@@ -65,7 +65,7 @@ test('a plain draft reads back without a problem', () => {
   expect(back(draft).data).toEqual(asData(draft));
 });
 
-test('any name reads back', () =>
+test('any name reads back', LONG, () =>
   fc.assert(
     fc.property(anyText, (text) => {
       const answered = answer(QUESTIONS[0]!, text, draft, world);
@@ -75,9 +75,10 @@ test('any name reads back', () =>
       expect(answered.draft.name).toBe(text.trim() === '' ? 'My lawn' : text.trim());
     }),
     { numRuns: runs(500) },
-  ));
+  ),
+);
 
-test('any area name that has an id reads back, any other is refused', () =>
+test('any area name that has an id reads back, any other is refused', LONG, () =>
   fc.assert(
     fc.property(anyText, (name) => {
       const answered = answer(area, `${name}: rectangle 50 x 40 ft`, { ...draft, areas: {} }, world);
@@ -89,7 +90,8 @@ test('any area name that has an id reads back, any other is refused', () =>
       }
     }),
     { numRuns: runs(500) },
-  ));
+  ),
+);
 
 test('any path reads back', () =>
   fc.assert(

@@ -15,8 +15,8 @@ import fcntl, json, os, pty, select, struct, sys, termios, time
 argv, steps, columns = json.load(sys.stdin)
 child, screen = pty.fork()
 if child == 0:
+    fcntl.ioctl(0, termios.TIOCSWINSZ, struct.pack('HHHH', 24, columns, 0, 0))
     os.execve(argv[0], argv, dict(os.environ, TERM='xterm-256color'))
-fcntl.ioctl(screen, termios.TIOCSWINSZ, struct.pack('HHHH', 24, columns, 0, 0))
 seen, read_to, over = '', 0, False
 raw = b''
 def look(seconds):

@@ -5,7 +5,7 @@ import { describe, expect, test } from 'vitest';
 import { parse } from 'yaml';
 import { readProducts } from '../../src/read/lawn.ts';
 import { readProgram } from '../../src/read/program.ts';
-import { root, soilclock } from '../kit.ts';
+import { LONG, root, soilclock } from '../kit.ts';
 import { figuresOf } from './cited.ts';
 import { fromPrograms } from './plan-program.ts';
 
@@ -43,7 +43,7 @@ test('the products file reads without a problem and carries no pesticide label',
   expect(Object.values(value?.products ?? {}).filter(({ label, actives }) => label ?? actives)).toEqual([]);
 });
 
-test('check --strict takes the demo lawn and every program', async () => {
+test('check --strict takes the demo lawn and every program', LONG, async () => {
   const every = files.map((name) => `programs/${name}`);
   const argv = ['check', '--strict', '--as-of', '2027-04-02', 'programs/demo/lawn.yaml', ...every];
   const { code, stderr } = await soilclock(root, argv);

@@ -171,6 +171,15 @@ describe('rules of the place and of the person', () => {
     expect(application(season, 'a').date).toBe('2027-04-07');
     expect(season.problems.map(({ code }) => code)).toContain('weather-ends-early');
   });
+  test('weather that ended years ago: the season is planned on past years', async () => {
+    const season = await plan({
+      steps: feed('a', '04-01', '05-31'),
+      lawn: products,
+      files: { 'weather.csv': inventedWeather('2010-01-01', '2024-03-20') },
+    });
+    expect(application(season, 'a').window.opens.p50).toBe('2027-04-01');
+    expect(season.problems.map(({ code }) => code)).toContain('weather-ends-early');
+  });
 });
 
 describe('two seasons at the turn of the year', () => {

@@ -9,7 +9,7 @@ import { compile } from '../../src/compile.ts';
 import type { Ledger } from '../../src/model/ledger.ts';
 import type { Application, Season } from '../../src/model/season.ts';
 import { inventedWeather } from '../invented-weather.ts';
-import { programText, runs } from '../kit.ts';
+import { LONG, programText, runs } from '../kit.ts';
 
 const AS_OF = parseDay('2027-04-02') as number;
 const WEEKDAYS = ['sun', 'mon', 'tue', 'wed', 'thu', 'fri', 'sat'];
@@ -236,7 +236,7 @@ function insideLimits(one: Lawn, season: Season): void {
 
 const RUNS = { numRuns: runs(30), seed: 27 };
 
-describe('random programs, lawns and weather', () => {
+describe('random programs, lawns and weather', LONG, () => {
   test('days are allowed, work is kept apart, amounts stay inside every limit', () =>
     fc.assert(
       fc.property(cases, (one) => {

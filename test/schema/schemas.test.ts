@@ -5,7 +5,7 @@ import path from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { about, schemas } from '../../programs/schema/schemas.ts';
 import type { LedgerEntry } from '../../src/model/ledger.ts';
-import { demoCopy, soilclock } from '../kit.ts';
+import { demoCopy, LONG, soilclock } from '../kit.ts';
 import { ajv, committed, KINDS, shipped, validators } from './kit.ts';
 
 type Json = Readonly<Record<string, unknown>>;
@@ -38,7 +38,7 @@ describe.each(KINDS)('%s.json', (kind) => {
     const open = keys.filter(({ says }) => ['string', 'number', 'integer'].includes(says.type as string));
     expect(open.filter(({ says }) => !Array.isArray(says.examples)).map(({ at }) => at)).toEqual([]);
   });
-  test('gives only examples that are valid', () => {
+  test('gives only examples that are valid', LONG, () => {
     const wrong = keys.flatMap(({ at, says: { examples = [], ...says } }) => {
       const valid = ajv.compile({ ...says, $defs: schema.$defs ?? {} });
       return (examples as unknown[]).filter((example) => !valid(example)).map((example) => [at, example]);

@@ -1,6 +1,8 @@
 /** `soilclock serve`: what it says, what it refuses, and how it ends. */
 import { spawn } from 'node:child_process';
 import { once } from 'node:events';
+import { writeFileSync } from 'node:fs';
+import { connect } from 'node:net';
 import path from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { hostsOf, isLoopback } from '../../src/shell/serve/addresses.ts';
@@ -119,6 +121,19 @@ describe('refused', () => {
   });
 });
 
+test('it ends within seconds though a reader takes nothing of what it asked for', async () => {
+  const cwd = site();
+  writeFileSync(path.join(cwd, 'out/site/large.txt'), 'x'.repeat(50_000_000));
+  const began = Date.now();
+  const { code } = await whileServing(cwd, {}, async (port) => {
+    const slow = connect(port, 'localhost');
+    slow.on('error', () => {}).pause();
+    slow.write('GET /large.txt HTTP/1.1\r\nHost: x\r\n\r\n');
+    await new Promise((later) => setTimeout(later, 300));
+  });
+  expect([code, Date.now() - began < 15_000]).toEqual([0, true]);
+});
+
 test.each(['SIGINT', 'SIGTERM'] as const)(
   'a process of its own ends with 0 on %s, a reader still connected',
   async (signal) => {
@@ -127,7 +142,8 @@ test.each(['SIGINT', 'SIGTERM'] as const)(
     child.stdout.setEncoding('utf8').on('data', (text: string) => {
       said += text;
     });
-    const ended = once(child, 'exit');
+    // Not its exit, before which the last of what it said may not have been read.
+    const ended = once(child, 'close');
     while (!said.includes('Ctrl-C')) await once(child.stdout, 'data');
     const kept = await fetch(`http://localhost:${/:(\d+)\//.exec(said)?.[1]}/lawn.ics`);
     expect(await kept.text()).toBe(FEED);

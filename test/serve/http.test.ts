@@ -1,7 +1,9 @@
 /** `serve` over real HTTP: what is given out, with which headers, and what never is. */
-import { mkdirSync, symlinkSync, writeFileSync } from 'node:fs';
+import { mkdirSync, renameSync, symlinkSync, writeFileSync } from 'node:fs';
+import { connect } from 'node:net';
 import path from 'node:path';
 import { describe, expect, test } from 'vitest';
+import { siteFile, unlessAbsent } from '../../src/shell/serve/site-file.ts';
 import { folderWith } from '../kit.ts';
 import { type Answered, ask, serving } from './server.ts';
 
@@ -78,11 +80,16 @@ describe('a file of the site', () => {
       'referrer-policy': 'no-referrer',
       'x-robots-tag': 'noindex, nofollow',
       'x-content-type-options': 'nosniff',
+      'content-security-policy': expect.stringMatching(/^default-src 'none';/),
     }));
   test('is not compressed, whoever asks for it', async () => {
     const { headers, body } = await get('/lawn.ics', { 'accept-encoding': 'gzip, br' });
     expect(headers['content-encoding']).toBeUndefined();
     expect(Number(headers['content-length'])).toBe(body.length);
+  });
+  test('is no download, and sets no cookie', async () => {
+    const { headers } = await get('/lawn.ics');
+    expect([headers['content-disposition'], headers['set-cookie']]).toEqual([undefined, undefined]);
   });
   test('comes whatever types the reader accepts', async () =>
     expect((await get('/lawn.ics', { accept: 'image/png' })).status).toBe(200));
@@ -125,6 +132,14 @@ describe('the ETag', () => {
   test.each(['"other"', '', 'W/', '"'])('%j that is not known brings the whole', async (asked) =>
     expect((await get('/lawn.ics', { 'if-none-match': asked })).status).toBe(200),
   );
+  test('brings no length with 304, which would be taken for that of the feed', async () => {
+    const { headers } = await get('/lawn.ics', { 'if-none-match': '*' });
+    expect(headers['content-length']).toBeUndefined();
+  });
+  test('brings 304 to HEAD too', async () =>
+    expect((await ask(port, '/lawn.ics', { method: 'HEAD', headers: { 'if-none-match': '*' } })).status).toBe(304));
+  test('a star does not stand for a file that is not there', async () =>
+    expect((await get('/nothing.ics', { 'if-none-match': '*' })).status).toBe(404));
   test('goes before the time of a file, which tells nothing of events that went', async () =>
     expect((await get('/lawn.ics', { 'if-modified-since': new Date(2100, 0).toUTCString() })).status).toBe(200));
 });
@@ -201,6 +216,66 @@ describe('anything but reading', () => {
     await ask(port, '/new.ics', { method: 'PUT' });
     expect((await get('/new.ics')).status).toBe(404);
   });
+});
+
+test('who asks for a part gets the whole', async () => {
+  const { status, body } = await get('/lawn.ics', { range: 'bytes=0-9' });
+  expect([status, body.toString()]).toEqual([200, FEED]);
+});
+
+describe('a file that cannot be looked at', () => {
+  const failing = (code: string) => unlessAbsent(() => Promise.reject(Object.assign(new Error(code), { code })));
+  test.each(['ENOENT', 'ENOTDIR', 'ELOOP', 'ENAMETOOLONG'])('for %s is not there', async (code) =>
+    expect(await failing(code)).toBeNull(),
+  );
+  test.each(['EMFILE', 'ENFILE', 'EIO', 'EACCES', 'ENOMEM'])(
+    'for %s is asked for again, and not told as gone',
+    async (code) => expect(await failing(code)).toBe('busy'),
+  );
+  test('is one in a site that is not there', async () =>
+    expect(await siteFile('/nowhere/at/all', '/a.ics')).toBeNull());
+});
+
+test('two thousand requests while the feed is replaced each get one of the two, whole and by its own tag', async () => {
+  const [one, two] = ['one', 'two'].map((name) => FEED.replace('Grün', name.repeat(20_000)));
+  const file = path.join(root, 'replaced.ics');
+  const put = (text = '') => {
+    writeFileSync(`${file}.part`, text);
+    renameSync(`${file}.part`, file);
+  };
+  put(one);
+  const tags = new Map<string, string>();
+  let done = 0;
+  const client = async () => {
+    for (; done < 2000; done++) {
+      if (done % 20 === 0) put(done % 40 === 0 ? two : one);
+      const { status, headers, body } = await get('/replaced.ics');
+      expect([status, [one, two].includes(body.toString())]).toEqual([200, true]);
+      expect(tags.get(headers.etag ?? '') ?? body.toString()).toBe(body.toString());
+      tags.set(headers.etag ?? '', body.toString());
+    }
+  };
+  await Promise.all(Array.from({ length: 16 }, client));
+  expect(tags.size).toBe(2);
+});
+
+test('readers that say nothing, say nonsense or hang up take nothing from the others', async () => {
+  const quiet = Array.from({ length: 50 }, () => connect(port, 'localhost'));
+  const odd = ['GET /lawn.ics', '\x16\x03\x01', `GET /${'a'.repeat(40_000)} HTTP/1.1\r\n`].map((text) => {
+    const socket = connect(port, 'localhost', () => socket.write(text));
+    return socket;
+  });
+  const gone = Array.from({ length: 50 }, () => {
+    const socket = connect(port, 'localhost', () => {
+      socket.write('GET /lawn.ics HTTP/1.1\r\nHost: x\r\n\r\n');
+      socket.destroy();
+    });
+    return socket;
+  });
+  for (const socket of [...quiet, ...odd, ...gone]) socket.on('error', () => {});
+  const answers = await Promise.all(Array.from({ length: 50 }, () => get('/lawn.ics')));
+  for (const socket of [...quiet, ...odd]) socket.destroy();
+  expect(answers.filter(({ body }) => body.toString() === FEED).length).toBe(50);
 });
 
 test('a hundred at once all get the whole', async () => {

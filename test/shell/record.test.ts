@@ -5,7 +5,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { cleaned } from '../../src/base/text.ts';
 import { inventedWeather } from '../invented-weather.ts';
-import { folderWith, lawnText, programText, runs, soilclock } from '../kit.ts';
+import { folderWith, LONG, lawnText, programText, runs, soilclock } from '../kit.ts';
 import { csvRows, RECORD_LAWN, unguarded } from '../record-kit.ts';
 
 const STEPS = `  - { id: feed, name: Feed, work: spread, window: { opens: { date: 03-20 }, closes: { date: 05-20 } }, apply: { nutrient: { N: 0.46 lb/1000 sqft } } }
@@ -76,7 +76,7 @@ const cellsOf = (values: Readonly<Record<string, unknown>>, row: Readonly<Record
     }),
   );
 
-describe('nothing is lost', () => {
+describe('nothing is lost', LONG, () => {
   test('from the flags of did to the CSV, whatever is typed', async () => {
     await fc.assert(
       fc.asyncProperty(fc.array(entry, { minLength: 1, maxLength: 3 }), async (entries) => {

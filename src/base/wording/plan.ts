@@ -34,7 +34,11 @@ export const plan = {
       `The ledger cannot be read: ${a.reason} It holds what the feed has published. Restore it from your backup, or remove it to publish every event anew.`,
   ),
   'ledger-rebuilt': note(
-    (a: { state: 'lost' | 'damaged'; feed: string; events: number }) =>
-      `The ledger is ${a.state}, so the ${a.events} events of "${a.feed}" were taken for what the feed has published. Events that had left it are forgotten, and so are the feeds of other readers. If you have a backup of the ledger, restore that instead.`,
+    (a: { state: 'lost' | 'damaged'; feeds: readonly string[]; events: number }) =>
+      `The ledger is ${a.state}, so the ${a.events} events of ${list(a.feeds.map((feed) => `"${feed}"`))} were taken for what has been published. Events that had left a feed are forgotten, and so are feeds that are not in this folder. If you have a backup of the ledger, restore that instead.`,
+  ),
+  'feed-taken': error(
+    (a: { feed: string }) =>
+      `"${a.feed}" holds the feed of another lawn or another reader, and would be written over: two ids run together into one file name. Call this lawn or this reader otherwise, or move the file away.`,
   ),
 } as const;

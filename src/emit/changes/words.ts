@@ -2,8 +2,8 @@ import { formatDay, parseDay } from '../../base/day.ts';
 import { type Display, displayOf } from '../../base/display.ts';
 import type { LedgerEntry } from '../../model/ledger.ts';
 import type { Application, Season } from '../../model/season.ts';
-import type { Change } from '../calendar.ts';
 import { dayText } from '../day-text.ts';
+import type { Change } from '../published-as.ts';
 import { changedParts } from './parts.ts';
 import { changeWords as words } from './words-en.ts';
 

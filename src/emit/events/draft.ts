@@ -7,7 +7,7 @@ import { fitted } from './fitted.ts';
 import { weatherFrom } from './weather-from.ts';
 
 /** What an event is about. */
-export type EventKind = 'job' | 'window' | 'buying' | 'water' | 'keep-off' | 'soil-check' | 'soil';
+export type EventKind = 'job' | 'window' | 'buying' | 'water' | 'keep-off' | 'soil-check' | 'soil' | 'ended';
 
 /** An event before it has a revision. */
 export interface DraftEvent extends Omit<FeedEvent, 'sequence' | 'lastModified'> {

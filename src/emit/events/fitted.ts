@@ -47,6 +47,12 @@ function keptWithin(parts: readonly Part[], longest: number): (readonly string[]
   return parts.map((part) => kept.get(part) ?? []);
 }
 
+export const listed = (line: string): string => `- ${line}`;
+
+/** A list under its title, with a blank line after it; nothing where it is empty. */
+export const section = (title: string, lines: readonly string[]): string[] =>
+  lines.length === 0 ? [] : [title, ...lines.map(listed), ''];
+
 /** Lines from the first on, up to the first that has no room. */
 function firstWithin(lines: readonly string[], room: number): readonly string[] {
   let left = room;

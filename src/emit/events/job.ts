@@ -1,7 +1,7 @@
 import type { Application, Season } from '../../model/season.ts';
 import { feedWords as words } from '../words-en.ts';
 import { asOfLine, type DraftEvent, nextDay, odds, uidOf } from './draft.ts';
-import { fitted } from './fitted.ts';
+import { fitted, listed, section } from './fitted.ts';
 
 /** The work itself, on its day and with its hours. */
 export function jobEvent(season: Season, application: Application): DraftEvent[] {
@@ -52,6 +52,7 @@ function jobText(season: Season, application: Application): string {
     ]);
   const hoursLine = words.hours[hours];
   const share = odds(inWindow);
+  const reasons = whyNow === null ? why : [whyNow, ...why];
   return fitted([
     { goes: 'late', lines: section(words.whatToDo, how) },
     { goes: 'last', lines: section(words.cautions, cautions) },
@@ -64,11 +65,7 @@ function jobText(season: Season, application: Application): string {
       goes: 'first',
       lines: [...(share === null ? [] : [words.odds(share)]), ...(hoursLine === null ? [] : [hoursLine])],
     },
-    { goes: 'never', lines: ['', words.why, ...(whyNow === null ? [] : [listed(whyNow)])] },
+    { goes: 'never', lines: reasons.length > 0 ? ['', words.why, ...(whyNow === null ? [] : [listed(whyNow)])] : [] },
     { goes: 'first', lines: why.filter((line) => line !== whyNow).map(listed) },
   ]);
 }
-
-const listed = (line: string): string => `- ${line}`;
-const section = (title: string, lines: readonly string[]): string[] =>
-  lines.length === 0 ? [] : [title, ...lines.map(listed), ''];

@@ -1,12 +1,14 @@
 import { parseDay } from '../../base/day.ts';
 import { displayOf } from '../../base/display.ts';
+import type { Role } from '../../model/reader.ts';
 import type { Application, Season, Spread } from '../../model/season.ts';
 import { feedWords as words } from '../words-en.ts';
-import { type DraftEvent, isOpen, type Leeway, nextDay, uidOf, withAsOf } from './draft.ts';
+import { asOfLine, type DraftEvent, isOpen, type Leeway, nextDay, odds, uidOf, withAsOf } from './draft.ts';
+import { fitted, section } from './fitted.ts';
 
 /** The days in which the work is right. */
-export function windowEvent(season: Season, application: Application): DraftEvent[] {
-  const { id, name, status, window, chance, why, season: year } = application;
+export function windowEvent(season: Season, application: Application, role: Role): DraftEvent[] {
+  const { id, name, status, window, chance, how, cautions, season: year } = application;
   const [first, last] = [window.opens.p50, window.closes.p50];
   if (first === null || last === null || !isOpen(application)) return [];
   return [
@@ -21,19 +23,47 @@ export function windowEvent(season: Season, application: Application): DraftEven
       start: first,
       end: nextDay(last),
       summary: words.windowTitle(name),
-      description: withAsOf(
-        season,
-        [words.windowText(window.opens, window.closes, displayOf(season.display.units, season.display.language))],
-        ['', ...why],
-      ),
+      description: (role === 'public' ? wholeText : shortText)(season, application),
       status: status === 'expected' ? 'TENTATIVE' : 'CONFIRMED',
       transparent: true,
       categories: [words.category],
       remindersMin: [],
-      substance: [status, name],
+      substance: role === 'public' ? [status, name, how, cautions] : [status, name],
       about: { odds: chance, days: { start: leewayOf(window.opens), end: leewayOf(window.closes) } },
     },
   ];
+}
+
+const days = ({ display }: Season, { window }: Application): string =>
+  words.windowText(window.opens, window.closes, displayOf(display.units, display.language));
+
+/** Beside a job that says the rest. */
+const shortText = (season: Season, application: Application): string =>
+  withAsOf(season, [days(season, application)], ['', ...application.why]);
+
+/** Where no job says it: what is to be done, how likely there is a window, and why then. */
+function wholeText(season: Season, application: Application): string {
+  const { how, cautions, why, notJudged, chance, hours } = application;
+  const share = odds(chance);
+  const hoursLine = words.hours[hours];
+  return fitted([
+    { goes: 'never', lines: [days(season, application), ''] },
+    { goes: 'late', lines: section(words.whatToDo, how) },
+    { goes: 'last', lines: section(words.cautions, cautions) },
+    {
+      goes: 'never',
+      lines: [...(notJudged.length > 0 ? [words.lookFirst(notJudged)] : []), words.labelWins, asOfLine(season)],
+    },
+    {
+      goes: 'first',
+      lines: [
+        ...(share === null || share === 1 ? [] : [words.windowOdds(share)]),
+        ...(hoursLine === null ? [] : [hoursLine]),
+        '',
+        ...section(words.whyThen, why),
+      ],
+    },
+  ]);
 }
 
 /** A quarter of the days from p10 to p90, about as far as the quartiles are from the middle: half of all runs lie as near. */

@@ -52,9 +52,9 @@ export const withoutRoom = (before: LedgerEntry | undefined, asOf: string): Ledg
   return [before.removedOn === null ? removed(before, asOf) : before];
 };
 
-/** The turn at which an event gives way; null for the soil of today. */
+/** The turn at which an event gives way; null for what keeps a feed from being empty: the soil of today, the word that a feed has ended. */
 function turnOf({ kind, status, transparent }: LedgerEntry): number | null {
-  if (kind === 'soil') return null;
+  if (kind === 'soil' || kind === 'ended') return null;
   if (status === 'CANCELLED') return -1;
   if (kind === 'job' && transparent) return EARLY.length;
   const late = LATE.indexOf(kind);

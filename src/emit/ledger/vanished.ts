@@ -2,7 +2,6 @@ import { type Day, parseDay } from '../../base/day.ts';
 import { contentHash } from '../../base/hash.ts';
 import type { LedgerEntry } from '../../model/ledger.ts';
 import type { Season } from '../../model/season.ts';
-import { carries, type Detail } from '../events/all.ts';
 import { feedWords as words } from '../words-en.ts';
 import { laterOf } from './revise.ts';
 
@@ -16,13 +15,11 @@ const DONE_DAYS = 90;
  * for 30 days; then it leaves the feed, while its entry goes on counting.
  *
  * @param revisedAt The instant of this revision, `YYYY-MM-DDTHH:MM:SSZ`.
- * @param detail What the feed carries now: an event of a kind that it leaves out was not called off, and leaves at once.
  * @throws RangeError where an instant is not one.
  */
-export function vanished(entry: LedgerEntry, season: Season, revisedAt: string, detail: Detail): LedgerEntry {
+export function vanished(entry: LedgerEntry, season: Season, revisedAt: string): LedgerEntry {
   const { asOf } = season;
   if (entry.removedOn !== null) return entry;
-  if (!carries(detail, entry.kind)) return removed(entry, asOf);
   if (entry.cancelledOn !== null)
     return daysSince(entry.cancelledOn, asOf) < CANCELLED_DAYS ? entry : removed(entry, asOf);
   if (isDone(entry, season))
@@ -41,12 +38,9 @@ const daysSince = (day: string, asOf: string): number => (parseDay(asOf) as Day)
 const isDone = ({ kind, transparent, step, season: year }: LedgerEntry, { applications }: Season): boolean =>
   kind === 'job' && transparent && !applications.some((one) => one.id === step && one.season === year);
 
-/** An event that has left the feed: its entry counts on, without its words. */
-export const removed = (entry: LedgerEntry, asOf: string): LedgerEntry => ({
-  ...entry,
-  description: '',
-  removedOn: asOf,
-});
+/** An event that leaves the feed; its entry goes on counting. */
+export const removed = (entry: LedgerEntry, asOf: string): LedgerEntry =>
+  entry.removedOn === null ? { ...entry, description: '', removedOn: asOf } : entry;
 
 /** The event called off. Its words say so alone: nobody is to follow instructions that no longer hold. */
 const cancelled = (entry: LedgerEntry, asOf: string, revisedAt: string): LedgerEntry => ({

@@ -140,6 +140,16 @@ export const en = {
 
   fromLabel: 'from your label',
   unknownAmount: 'choose a product first',
+  nutrients: { N: 'nitrogen', P2O5: 'phosphate (P2O5)', K2O: 'potash (K2O)' },
+  productById: (id: string) => id.replaceAll('-', ' '),
+  /** A program's own rate, where no product is known. @param byTest Whether the soil test says how much of it. */
+  asked: (amount: string, what: string, area: string, byTest: boolean) =>
+    byTest
+      ? `As much ${what} as the soil test asks for, at most ${amount} per ${area}.`
+      : `${amount} of ${what} per ${area}.`,
+  askedSlow: (share: number) => `Rather a product with ${percent(share)} of it or more slow-release.`,
+  askedOfLabel: 'The rate is from your label, and so are limits and watering in.',
+  askedOfBag: (id: string) => `${id.replaceAll('-', ' ')}: as much as its bag says.`,
   rateOf: (product: string, rate: string) => `${product} at ${rate}.`,
   areaLine: (id: string, area: string, amount: string) => `${id} (${area}): ${amount}`,
   measured: ({ aid, exact, rounding }: Measured) =>

@@ -7,7 +7,7 @@ import type { Linked } from '../../read/link.ts';
 import type { Lookup } from '../../read/lookup.ts';
 import { lookupFrom } from '../files.ts';
 import type { Io } from '../io.ts';
-import { ledgerPath, readLedger } from '../ledger-file.ts';
+import { ledgerToAsk } from '../ledger-file.ts';
 import { keptWeather } from '../weather/kept-weather.ts';
 import type { Asked } from '../which-lawn.ts';
 import { zipLookup } from '../zips.ts';
@@ -75,7 +75,8 @@ export function planNow(
     lookup: draft === null ? lookupFrom(io.cwd) : lookupWith(draft, journalFile, io),
     zips: zipLookup,
     asOf: today,
-    ledger: readLedger(ledgerPath(asked.file), io.cwd).ledger,
+    // Work is written down whatever the ledger is like: a plan tells of a damaged one before it publishes.
+    ledger: ledgerToAsk(asked, io).ledger,
     revisedAt: NEVER,
     detail: 'quiet' as const,
   };

@@ -1,7 +1,7 @@
 import { createHash } from 'node:crypto';
 import { readFile } from 'node:fs/promises';
 import type { IncomingMessage, ServerResponse } from 'node:http';
-import { siteFile } from './site-file.ts';
+import { siteFile, unlessAbsent } from './site-file.ts';
 
 /** How long a reader may go on with what it has [s]: feeds change once a day, and a replan should show within the hour. */
 const MAX_AGE_S = 900;
@@ -28,7 +28,9 @@ export const answering =
   (root: string) =>
   async (request: IncomingMessage, response: ServerResponse): Promise<void> => {
     const { status, headers, body } = await answer(root, request);
-    response.writeHead(status, { ...ALWAYS, ...headers, 'Content-Length': body.length });
+    // With 304 a length would be taken for that of what the reader has (RFC 9110, 8.6).
+    const length = status === 304 ? {} : { 'Content-Length': body.length };
+    response.writeHead(status, { ...ALWAYS, ...headers, ...length });
     response.end(request.method === 'HEAD' ? undefined : body);
   };
 
@@ -41,30 +43,27 @@ interface Answer {
 async function answer(root: string, { method = '', url = '', headers }: IncomingMessage): Promise<Answer> {
   if (method !== 'GET' && method !== 'HEAD') return refusal(405, 'Only GET and HEAD.', { Allow: 'GET, HEAD' });
   const found = await siteFile(root, url);
-  const body = found && (await bytesOf(found.file));
+  if (found === 'busy') return COME_AGAIN;
+  const body = found && (await unlessAbsent(() => readFile(found.file)));
+  if (body === 'busy') return COME_AGAIN;
   if (!found || !body) return refusal(404, 'There is no such file.');
-  if (found.type.startsWith('text/calendar') && !isWhole(body))
-    return refusal(503, 'The feed is being written; come again.', { 'Retry-After': RETRY_S });
+  if (found.type.startsWith('text/calendar') && !isWhole(body)) return COME_AGAIN;
   const tag = `"${createHash('sha256').update(body).digest('base64url').slice(0, 32)}"`;
   const kept = { ETag: tag, 'Cache-Control': `private, max-age=${MAX_AGE_S}` };
   if (knows(headers['if-none-match'], tag)) return { status: 304, headers: kept, body: Buffer.alloc(0) };
   return { status: 200, headers: { ...kept, 'Content-Type': found.type }, body };
 }
 
-const refusal = (status: number, text: string, headers: Headers = {}): Answer => ({
-  status,
-  headers: { ...headers, 'Content-Type': 'text/plain; charset=utf-8', 'Cache-Control': 'no-store' },
-  body: Buffer.from(`${text}\n`),
-});
-
-/** A file may go between two looks at it. */
-async function bytesOf(file: string): Promise<Buffer | null> {
-  try {
-    return await readFile(file);
-  } catch {
-    return null;
-  }
+function refusal(status: number, text: string, headers: Headers = {}): Answer {
+  return {
+    status,
+    headers: { ...headers, 'Content-Type': 'text/plain; charset=utf-8', 'Cache-Control': 'no-store' },
+    body: Buffer.from(`${text}\n`),
+  };
 }
+
+/** Said where a feed is being written, or cannot be read just now: readers keep what they have. */
+const COME_AGAIN = refusal(503, 'The file cannot be read just now; come again.', { 'Retry-After': RETRY_S });
 
 const isWhole = (feed: Buffer): boolean => /END:VCALENDAR\s*$/.test(feed.subarray(-32).toString('latin1'));
 

@@ -41,20 +41,34 @@ const plain = (segment: string): boolean =>
  * @param root The site's folder.
  * @param target The address as it stands in the request, with its percent signs.
  * @returns null where there is no such file, or it is not of the site: outside of it, also by a link; hidden; of another type.
+ *   Busy where nobody can tell just now.
  * @example await siteFile('out/site', '/my-lawn.ics?x=1')
  */
-export async function siteFile(root: string, target: string): Promise<SiteFile | null> {
+export async function siteFile(root: string, target: string): Promise<SiteFile | null | 'busy'> {
   const asked = segmentsOf(target);
   if (!asked || typeOf(asked) === null) return null;
-  try {
+  return unlessAbsent(async () => {
     const home = await realpath(root);
     const file = await realpath(path.join(home, ...asked));
     const under = path.relative(home, file);
     // Where a link leads has to be of the site as well, by its own name.
     const type = path.isAbsolute(under) ? null : typeOf(under.split(path.sep));
     return type !== null && (await stat(file)).isFile() ? { file, type } : null;
-  } catch {
-    return null;
+  });
+}
+
+/** How a system says that a file is not there: no name, no folder, a link in a circle, a name that none can have. */
+const ABSENT = new Set(['ENOENT', 'ENOTDIR', 'ELOOP', 'ENAMETOOLONG']);
+
+/**
+ * What a look at a file gives; null where the file is not there. Anything else, such as too many open files, passes or is
+ * mended, and must not be told as a feed that has gone, which some readers take off.
+ */
+export async function unlessAbsent<T>(look: () => Promise<T>): Promise<T | null | 'busy'> {
+  try {
+    return await look();
+  } catch (error) {
+    return ABSENT.has((error as NodeJS.ErrnoException).code ?? '') ? null : 'busy';
   }
 }
 

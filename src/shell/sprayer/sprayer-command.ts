@@ -1,11 +1,11 @@
 import path from 'node:path';
-import { type Problem, problem } from '../../base/problem.ts';
+import { hasErrors, inOrder, type Problem, problem } from '../../base/problem.ts';
 import { compile } from '../../compile.ts';
 import { sprayerReport } from '../../emit/sprayer-report.ts';
 import type { Application, Season } from '../../model/season.ts';
 import { lookupFrom } from '../files.ts';
 import type { Io } from '../io.ts';
-import { ledgerPath, readLedger } from '../ledger-file.ts';
+import { ledgerToAsk } from '../ledger-file.ts';
 import { EXIT, exitCode, failing, printProblems } from '../report-problems.ts';
 import { keptWeather } from '../weather/kept-weather.ts';
 import { unknownStep, whichLawn } from '../which-lawn.ts';
@@ -23,9 +23,9 @@ export function sprayerCommand(words: readonly string[], options: SprayerOptions
   const fail = failing(options, io);
   const asked = whichLawn(words, options.asOf, io);
   if ('problems' in asked) return fail(asked.problems);
-  const { ledger, problems: ledgerProblems } = readLedger(ledgerPath(asked.file), io.cwd);
-  if (ledgerProblems.length > 0) return fail(ledgerProblems);
-  const { season, problems } = compile({
+  const { ledger, problems: ledgerProblems } = ledgerToAsk(asked, io);
+  if (hasErrors(ledgerProblems)) return fail(ledgerProblems);
+  const { season, problems: planProblems } = compile({
     lawn: asked.source,
     lookup: lookupFrom(io.cwd),
     zips: zipLookup,
@@ -36,6 +36,7 @@ export function sprayerCommand(words: readonly string[], options: SprayerOptions
     revisedAt: '2000-01-01T00:00:00Z',
     detail: 'normal',
   });
+  const problems = inOrder([...ledgerProblems, ...planProblems]);
   if (!season || exitCode(problems, strict) !== EXIT.fine) return fail(problems);
   const found = sprayed(season, asked.step, path.relative(io.cwd, asked.file));
   if ('problems' in found) return fail(found.problems);

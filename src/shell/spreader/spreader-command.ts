@@ -6,7 +6,7 @@ import { spreaderReport } from '../../emit/spreader-report.ts';
 import type { SpreaderReport } from '../../model/spreader-report.ts';
 import { lookupFrom, NotWritten, writeAll } from '../files.ts';
 import type { Io } from '../io.ts';
-import { ledgerPath, readLedger } from '../ledger-file.ts';
+import { ledgerToAsk } from '../ledger-file.ts';
 import { EXIT, exitCode, failing, printProblems } from '../report-problems.ts';
 import { keptWeather } from '../weather/kept-weather.ts';
 import { whichLawn } from '../which-lawn.ts';
@@ -39,10 +39,11 @@ export function spreaderCommand(words: readonly string[], options: SpreaderOptio
   const chosen = chosenSpreader(linked.lawn.equipment, options.spreader);
   if ('problem' in chosen) return fail([chosen.problem]);
 
-  const { ledger } = readLedger(ledgerPath(asked.file), io.cwd);
+  const { ledger, problems: ledgerProblems } = ledgerToAsk(asked, io);
+  if (hasErrors(ledgerProblems)) return fail(ledgerProblems);
   const service = keptWeather(asked, io);
   const { season, problems: planProblems } = planLinked(linked, { asOf: asked.asOf, ledger, service });
-  const problems = inOrder([...readProblems, ...(service?.problems ?? []), ...planProblems]);
+  const problems = inOrder([...readProblems, ...ledgerProblems, ...(service?.problems ?? []), ...planProblems]);
   if (!season || exitCode(problems, strict) !== EXIT.fine) return fail(problems);
   const job = jobOf(season, asked.step);
   if ('problem' in job) return fail([job.problem]);
