@@ -33,6 +33,9 @@ const KINDS: Readonly<Record<Exclude<EventKind, 'ended'>, Kind>> = {
   soil: { from: { owner: 'quiet', helper: 'quiet', public: 'quiet' }, of: soilEvent },
 };
 
+/** A language that is read makes a revision of its own; English, which was first, leaves hashes as they are. */
+const spoken = ({ display: { language } }: Season): readonly string[] => (/^en\b/.test(language) ? [] : [language]);
+
 /** The events of a season for one who may see this much, in the order of their days. */
 export const eventsOf = (season: Season, detail: Detail, role: Role = 'owner'): DraftEvent[] =>
   Object.values(KINDS)
@@ -41,4 +44,5 @@ export const eventsOf = (season: Season, detail: Detail, role: Role = 'owner'): 
       return least !== undefined && DETAILS.indexOf(least) <= DETAILS.indexOf(detail);
     })
     .flatMap(({ of }) => of(season, role))
+    .map((event) => ({ ...event, substance: [...event.substance, ...spoken(season)] }))
     .sort((a, b) => (a.start < b.start ? -1 : a.start > b.start ? 1 : 0));

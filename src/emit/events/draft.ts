@@ -1,8 +1,8 @@
 import { type Day, formatDay, parseDay } from '../../base/day.ts';
 import { displayOf } from '../../base/display.ts';
 import type { Application, Season } from '../../model/season.ts';
+import { type Words, wordsOf } from '../../words/words.ts';
 import type { FeedEvent } from '../ical.ts';
-import { feedWords as words } from '../words-en.ts';
 import { weatherFrom } from './weather-from.ts';
 
 /** What an event is about. */
@@ -50,24 +50,35 @@ export function fitted(always: readonly string[], more: readonly string[], longe
 export const section = (title: string, lines: readonly string[]): string[] =>
   lines.length === 0 ? [] : [title, ...lines.map((line) => `- ${line}`), ''];
 
-/** First lines that give way to the last ones, which hold the cautions; a word says where some are left out. */
-export function fittedAround(first: readonly string[], last: readonly string[], more: readonly string[]): string {
+/** First lines that give way to the last ones, which hold the cautions; `cut` says where some are left out. */
+export function fittedAround(
+  first: readonly string[],
+  last: readonly string[],
+  more: readonly string[],
+  cut: string,
+): string {
   const room = LONGEST - lengthOf(last.join('\n')) - 1;
   if (lengthOf(first.join('\n')) <= room) return fitted([...first, ...last], more);
-  const kept = fitted([], first, Math.max(0, room - lengthOf(words.more) - 2)).trim();
-  return fitted([...(kept === '' ? [] : [kept]), words.more, '', ...last], []);
+  const kept = fitted([], first, Math.max(0, room - lengthOf(cut) - 2)).trim();
+  return fitted([...(kept === '' ? [] : [kept]), cut, '', ...last], []);
 }
 
 /** Code points, so that nothing is cut inside one. */
 const lengthOf = (text: string): number => [...text].length;
+
+/** The words of a feed for a season's reader. */
+export const wordsFor = ({ display }: Season): Words['feed'] => wordsOf(display.language).feed;
 
 /** A day as the reader writes it. */
 export const shownDay = ({ display }: Season, day: string): string =>
   displayOf(display.units, display.language).shortDay(parseDay(day) as Day);
 
 /** The day of writing, and where the weather came from. */
-export const asOfLine = (season: Season): string =>
-  words.asOf(season.asOf, season.weather.observedThrough, season.weather.generated, weatherFrom(season));
+export function asOfLine(season: Season): string {
+  const { files, services } = weatherFrom(season);
+  const { observedThrough, generated } = season.weather;
+  return wordsFor(season).asOf(season.asOf, observedThrough, generated, files, services);
+}
 
 /** A text with the day that it was written on and where its weather came from. */
 export const withAsOf = (season: Season, lines: readonly string[], more: readonly string[] = []): string =>
@@ -87,7 +98,7 @@ export function notice(season: Season, { kind, year, part, step, first, last, ..
     end: nextDay(last),
     status: 'CONFIRMED',
     transparent: true,
-    categories: [words.category],
+    categories: [wordsFor(season).category],
     remindersMin: [],
     ...rest,
   };

@@ -1,11 +1,11 @@
 import type { Application, Season } from '../../model/season.ts';
-import { feedWords as words } from '../words-en.ts';
-import { asOfLine, type DraftEvent, fitted, fittedAround, nextDay, odds, section, uidOf } from './draft.ts';
+import { asOfLine, type DraftEvent, fitted, fittedAround, nextDay, odds, section, uidOf, wordsFor } from './draft.ts';
 
 /** The work itself, on its day and with its hours. */
 export function jobEvent(season: Season, application: Application): DraftEvent[] {
   const { id, date, start, end, status, name } = application;
   if (date === null) return [];
+  const words = wordsFor(season);
   const timed = start !== null && end !== null;
   return [
     {
@@ -44,6 +44,7 @@ export function jobEvent(season: Season, application: Application): DraftEvent[]
 
 function jobText(season: Season, application: Application): string {
   const { how, why, notJudged, cautions, status, used, hours, inWindow } = application;
+  const words = wordsFor(season);
   if (status === 'done') return fitted([...section(words.whatWasDone, used), asOfLine(season)], []);
   const hoursLine = words.hours[hours];
   const share = odds(inWindow);
@@ -56,10 +57,11 @@ function jobText(season: Season, application: Application): string {
       asOfLine(season),
     ],
     [
-      ...(share === null ? [] : [words.odds(share)]),
+      ...(share === null ? [] : [words.odds(Math.round(10 * share))]),
       ...(hoursLine === null ? [] : [hoursLine]),
       '',
       ...section(words.why, why),
     ],
+    words.more,
   );
 }

@@ -1,7 +1,6 @@
 import { displayOf } from '../../base/display.ts';
 import type { Application, Season } from '../../model/season.ts';
-import { feedWords as words } from '../words-en.ts';
-import { type DraftEvent, notice, shownDay, withAsOf } from './draft.ts';
+import { type DraftEvent, notice, shownDay, withAsOf, wordsFor } from './draft.ts';
 
 /** Watering in: from the day of the work to the last day for it. */
 export function waterEvent(season: Season, application: Application): DraftEvent[] {
@@ -13,6 +12,7 @@ export function waterEvent(season: Season, application: Application): DraftEvent
   const left = depthMm === null ? null : Math.max(0, depthMm - (fallenMm ?? 0));
   const shown = left === null ? null : depth(left);
   const rained = fallenMm === null || fallenMm === 0 ? null : depth(fallenMm);
+  const words = wordsFor(season);
   return [
     notice(season, {
       kind: 'water',

@@ -1,14 +1,27 @@
-import { displayOf } from '../../base/display.ts';
+import { parseDay } from '../../base/day.ts';
+import { type Display, displayOf } from '../../base/display.ts';
 import type { Role } from '../../model/reader.ts';
-import type { Application, Season } from '../../model/season.ts';
-import { feedWords as words } from '../words-en.ts';
-import { asOfLine, type DraftEvent, fittedAround, isOpen, nextDay, odds, section, uidOf, withAsOf } from './draft.ts';
+import type { Application, Season, Spread } from '../../model/season.ts';
+import type { Words } from '../../words/words.ts';
+import {
+  asOfLine,
+  type DraftEvent,
+  fittedAround,
+  isOpen,
+  nextDay,
+  odds,
+  section,
+  uidOf,
+  withAsOf,
+  wordsFor,
+} from './draft.ts';
 
 /** The days in which the work is right. */
 export function windowEvent(season: Season, application: Application, role: Role): DraftEvent[] {
   const { id, name, status, window, chance, how, cautions, season: year } = application;
   const [first, last] = [window.opens.p50, window.closes.p50];
   if (first === null || last === null || !isOpen(application)) return [];
+  const words = wordsFor(season);
   return [
     {
       uid: uidOf(season, 'window', year, id),
@@ -32,8 +45,11 @@ export function windowEvent(season: Season, application: Application, role: Role
   ];
 }
 
-const days = ({ display }: Season, { window }: Application): string =>
-  words.windowText(window.opens, window.closes, displayOf(display.units, display.language));
+function days(season: Season, { window }: Application): string {
+  const words = wordsFor(season);
+  const display = displayOf(season.display.units, season.display.language);
+  return words.windowText(rangeOf(window.opens, words, display), rangeOf(window.closes, words, display));
+}
 
 /** Beside a job that says the rest. */
 const shortText = (season: Season, application: Application): string =>
@@ -42,6 +58,7 @@ const shortText = (season: Season, application: Application): string =>
 /** Where no job says it: what is to be done, how likely there is a window, and why then. */
 function wholeText(season: Season, application: Application): string {
   const { how, cautions, why, notJudged, chance, hours } = application;
+  const words = wordsFor(season);
   const share = odds(chance);
   const hoursLine = words.hours[hours];
   return fittedAround(
@@ -53,10 +70,20 @@ function wholeText(season: Season, application: Application): string {
       asOfLine(season),
     ],
     [
-      ...(share === null || share === 1 ? [] : [words.windowOdds(share)]),
+      ...(share === null || share === 1 ? [] : [words.windowOdds(Math.round(10 * share))]),
       ...(hoursLine === null ? [] : [hoursLine]),
       '',
       ...section(words.whyThen, why),
     ],
+    words.more,
   );
+}
+
+/** Days of an edge of a window: the middle one, and those between which it falls in 8 of 10 runs. */
+function rangeOf({ p10, p50, p90 }: Spread, words: Words['feed'], display: Display): string {
+  const shown = (day: string | null) => {
+    const parsed = parseDay(day ?? '');
+    return parsed === null ? null : display.shortDay(parsed);
+  };
+  return p10 === p90 ? words.onDay(shown(p50)) : words.aboutDay(shown(p50), shown(p10), shown(p90));
 }

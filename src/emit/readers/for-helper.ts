@@ -109,6 +109,8 @@ const workOf = ({
   reEntry,
   soilChecks,
   why: [],
+  // A reason as well.
+  moved: null,
   soilTest: [],
   used: [],
 });
