@@ -180,7 +180,7 @@ export const es = {
       `Usted lo fijó para el ${day}: dentro de la ventana en el ${share} de los escenarios meteorológicos.`,
     pinnedAgainst: (rules) => `Va contra las reglas: ${rules.join('; ')}.`,
     passedOver: (day, isBest, reason) =>
-      `El ${day} no, aunque sería ${isBest ? 'el mejor día medio' : 'lo más pronto'}: ${reason}.`,
+      `No el ${day}, que sería ${isBest ? 'el mejor día medio' : 'lo más pronto'}: ${reason}.`,
     kept: (free) => `Se mantiene el día publicado: el ${free} no sería mejor por más de 5 puntos.`,
     movedFrom: (day, reason) => `Antes era el ${day}: ${reason}.`,
     dueSince: (day) => `Estaba previsto para el ${day} y no está anotado en el diario.`,
@@ -248,22 +248,21 @@ export const es = {
     askedOfLabel: 'La dosis es la de su etiqueta, y también los límites y el riego.',
     askedOfBag: (name) => `${name}: tanto como diga su bolsa.`,
     rateOf: (name, rate) => `${name}, a ${rate}.`,
-    areaLine: (id, area, amount) => `Área ${id} (${area}): ${amount}`,
+    areaLine: (id, area, amount) => `${id}, ${area}: ${amount}`,
     aid: (measure) => `, es decir, ${measure}`,
-    rounded: (exact, down) => ` (${down ? 'redondeado hacia abajo' : 'redondeado'} desde ${exact})`,
-    passes: (first, second, way) => `: la mitad (${first}) a lo largo, la mitad (${second}) ${SECOND[way]}`,
+    rounded: (exact, down) => ` (${down ? 'bajado' : 'redondeado'} de ${exact})`,
+    passes: (first, second, way) => `: ½ (${first}) a lo largo, ½ (${second}) ${SECOND[way]}`,
     secondPass: (way) => `, la segunda pasada${way === null ? '' : `, ${SECOND[way]}`}`,
     firstDown: (name) => `${name}: la primera pasada ya está hecha; aplique lo que queda y nada más.`,
     mowAt: (height) => `Corte a ${height}.`,
     waterDepth: (depth) => `Riegue ${depth}.`,
     waterIn: (depth, within) =>
-      `Riegue para incorporarlo${depth === null ? '' : `, con ${depth}`}${within === null ? '' : `, en un plazo de ${days(within)}`}${depth === null ? ', con la cantidad que diga la etiqueta' : ''}.`,
-    setLow:
-      'Ponga la esparcidora en un ajuste bajo, aplique la mitad en un sentido y la mitad en el otro, y corrija según lo que sobre.',
+      `Riegue para incorporarlo${depth === null ? '' : ` con ${depth}`}${within === null ? '' : ` en ${days(within)}`}${depth === null ? ', tanto como diga la etiqueta' : ''}.`,
+    setLow: 'Ajuste la esparcidora en bajo: mitad en un sentido, mitad en el otro; corrija según lo que sobre.',
     noLabel:
       'En sus productos no hay datos de la etiqueta para esto: la dosis, los límites y el riego son los de la etiqueta que tiene en la mano.',
     activeRate: (active, rate, compare) =>
-      `Eso aporta ${rate} de ${active}${compare === null ? '' : `; lo publicado para este trabajo es ${compare}`}.`,
+      `Aporta ${rate} de ${active}${compare === null ? '' : `; lo publicado para esto es ${compare}`}.`,
     labelSilent: (missing) =>
       `Los datos de la etiqueta no dicen ${missing.join(', ni ')}: consulte la etiqueta que tiene en la mano.`,
     labelKeys: {
@@ -272,13 +271,13 @@ export const es = {
       interval: 'el intervalo entre aplicaciones',
     },
     labelKeyOf: (key, active) => `${key} de ${active}`,
-    labelDate: (day) => `La etiqueta se comparó por última vez el ${day}; manda la etiqueta que tiene en la mano.`,
+    labelDate: (day) => `Etiqueta cotejada el ${day}; manda la que tiene en la mano.`,
     reEntry: (said) => `Etiqueta, reingreso: ${said}`,
     unpublished: {
       'common-practice': 'Práctica común.',
       'from-memory': 'De memoria, sin cotejar con una publicación.',
     },
-    wind: (limit) => `viento (por debajo de ${limit})`,
+    wind: (limit) => `viento (menos de ${limit})`,
     airBetween: (from, to) =>
       `temperatura del aire (${from === null ? `por debajo de ${to}` : to === null ? `por encima de ${from}` : `de ${from} a ${to}`})`,
     rain: (depth, hours) => `lluvia (menos de ${depth} en ${hours} h)`,
@@ -355,18 +354,18 @@ export const es = {
 
   cautions: {
     pesticide: [
-      'La etiqueta es la ley: la dosis, el equipo de protección personal, las condiciones del tiempo y el riego son los que están impresos en ella.',
-      'Mantenga a las personas y las mascotas fuera del área todo el tiempo que diga la etiqueta.',
+      'La etiqueta es la ley: dosis, equipo de protección personal, tiempo y riego, los que ella diga.',
+      'Mantenga fuera a personas y mascotas el tiempo que diga la etiqueta.',
       'No trate malezas en flor que visitan las abejas; corte antes las flores.',
-      'No aplique sobre la zona de raíces de árboles y arbustos, y manténgase lejos de pozos y cuerpos de agua, a la distancia que diga la etiqueta.',
-      'No use el pasto cortado de áreas tratadas como mantillo ni composta durante el tiempo que diga la etiqueta.',
-      'Guárdelo bajo llave en su envase original; lleve lo que sobre a un centro de recolección.',
+      'No aplique sobre las raíces de árboles y arbustos; guarde de pozos y cuerpos de agua la distancia que diga la etiqueta.',
+      'No use el pasto cortado como mantillo ni composta durante el tiempo que diga la etiqueta.',
+      'Guárdelo bajo llave en su envase original; lleve lo sobrante a un centro de recolección.',
     ],
-    spread: 'Barra o sople los gránulos del pavimento de vuelta al césped; nada debe caer en los desagües.',
+    spread: 'Barra o sople los gránulos del pavimento al césped; nada en los desagües.',
     sprayed:
       'No deje caer la aspersión en el pavimento, el agua ni los desagües, y no aplique cuando el viento se la lleve.',
     onGrass:
-      'No aplique antes de una lluvia fuerte ni en suelo congelado o saturado; guarde distancia de pozos y cuerpos de agua.',
+      'Nunca antes de lluvia fuerte ni en suelo congelado o saturado; guarde distancia de pozos y agua.',
     liquidFeed: [
       'Una mezcla fuerte quema el césped: no use menos agua de la que dice la etiqueta, no aplique con calor ni en césped seco, y enjuague las hojas donde la etiqueta lo pida.',
       'Lea el envase: guantes, almacenamiento y lo que dice sobre las mascotas.',
@@ -424,7 +423,7 @@ export const es = {
       `${middle === null ? 'mucho más tarde' : `hacia el ${middle}`} (8 de cada 10 veces: ${first === null ? 'mucho más tarde' : last === null ? `del ${first} en adelante, o mucho más tarde` : `del ${first} al ${last}`})`,
     buyTitle: (names) => `Comprar: ${list(names)}`,
     buyLine: (name, packages, cost, needed) =>
-      `${name}: ${packages ?? 'lo que el plan dice que falta'}${cost === null ? '' : `, unos ${cost}`}; se necesita el ${needed}.`,
+      `${name}: ${packages ?? 'lo que el plan dice que falta'}${cost === null ? '' : `, alrededor de ${cost}`}; se necesita el ${needed}.`,
     waterTitle: (name, depth) => `Regar para incorporar${depth === null ? '' : `, ${depth}`}: ${name}`,
     rainedInTitle: (name) => `Incorporado por la lluvia: ${name}`,
     waterText: (depth, by) =>
@@ -459,8 +458,7 @@ export const es = {
       sunrise: 'Para terminar cerca de la salida del sol, así las hojas se secan pronto.',
       any: null,
     },
-    labelWins:
-      'La etiqueta que tiene en la mano, las normas locales y la práctica con licencia están por encima de este plan.',
+    labelWins: 'La etiqueta en la mano, las normas locales y la práctica con licencia van antes que este plan.',
   },
 
   changes: {
