@@ -104,7 +104,7 @@ export const es = {
 
   forbidden: {
     notWorking: 'no es uno de sus días de trabajo',
-    away: 'usted está de viaje',
+    away: 'usted está fuera',
     full: 'el día ya está lleno',
     frozen: 'es probable que el suelo esté congelado',
     saturated: 'es probable que el suelo esté demasiado mojado',

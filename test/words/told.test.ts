@@ -206,8 +206,8 @@ test('another language is a revision of every event', () => {
 });
 
 describe.each([
-  ['en-US', / \(6 days later\): you are away\.$/],
-  ['es-MX', / \(6 días más tarde\): usted está de viaje\.$/],
+  ['en-US', / \(7 days later\): you are away\.$/],
+  ['es-MX', / \(7 días más tarde\): usted está fuera\.$/],
 ] as const)('a job that moved, in %s', (language, line) => {
   const BARRIER = 'summer-annual-barrier';
   const display = { units: 'us', language } as const;
