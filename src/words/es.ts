@@ -2,11 +2,13 @@
  * Spanish of the Americas, as it is written for lawns in the United States and Mexico; the reader is "usted".
  *
  * Terms, and where they are from:
- * - label, label directions: etiqueta, instrucciones de la etiqueta; protective equipment: equipo de protección personal;
- *   pesticide: pesticida. Source: EPA (2019), Spanish Translation Guide for Pesticide Labeling.
- * - from memory: césped (turf, lawn), esparcidora (spreader), pasada (pass), preemergente, grados-día (degree days), regar para
- *   incorporar (water in), de liberación lenta (slow-release), brotes and plántulas (seedlings), cal (lime), fosfato, potasa,
- *   prueba de captación (catch test), boquilla (nozzle), escenario del tiempo (run of weather).
+ * - etiqueta (label), pesticida (pesticide), equipo de protección personal (protective equipment): EPA (2019), Spanish
+ *   Translation Guide for Pesticide Labeling;
+ * - césped (turf, lawn), fertilizante (fertilizer), análisis de suelo (soil test): Virginia Cooperative Extension, Fertilización del
+ *   Césped en Virginia (430-011s);
+ * - from memory: esparcidora (spreader), pasada (pass), grados-día (degree days), regar para incorporar (water in), de liberación
+ *   lenta (slow-release), de estación fría (cool-season), en latencia (dormant), plántulas (seedlings), cal (lime), fosfato,
+ *   potasa, prueba de captación (catch test), boquilla (nozzle), escenario meteorológico (run of weather).
  */
 import type { DegreeDayMethod } from '../model/heat.ts';
 import type { Direction } from '../model/walk.ts';
@@ -161,7 +163,7 @@ export const es = {
     unwanted: (parts) => `No hace falta aquí: es solo para un césped donde ${list(parts)}.`,
     onlyOn: (areas, parts) => `Solo en ${list(areas)}: únicamente donde ${list(parts)}.`,
     follows: (step, status) =>
-      `No hay a qué seguir: “${step}” ${{ dropped: 'quedó descartado', skipped: 'fue omitido', missed: 'no se hizo a tiempo' }[status]}.`,
+      `No hay nada a lo que seguir: “${step}” ${{ dropped: 'quedó descartado', skipped: 'fue omitido', missed: 'no se hizo a tiempo' }[status]}.`,
     limitAlmost: (limit) => `Del límite “${limit}” queda menos que la dosis de la etiqueta: no se aplica nada.`,
     limitReached: (limit) => `No queda nada del límite “${limit}”.`,
     noneAsked: 'El análisis de suelo no pide nada de esto.',
@@ -207,12 +209,12 @@ export const es = {
     only: (name) => `${name}: ningún otro de sus productos que se pueda usar aquí lo aporta.`,
     chosen: (name, over, because) => `${name} en lugar de ${over}: ${because}.`,
     because: {
-      'unasked-nitrogen': 'aporta menos nitrógeno que nadie pidió',
+      'unasked-nitrogen': 'aporta menos nitrógeno no pedido',
       'quick-limit': 'se queda dentro del límite de nitrógeno de liberación rápida',
       'soil-test': 'su fosfato y su potasa se acercan más a lo que se pide',
       'slow-share': 'tiene la parte de liberación lenta que se prefiere',
       shelf: 'lo tiene en existencia',
-      'unasked-phosphate': 'aporta menos fosfato que nadie pidió',
+      'unasked-phosphate': 'aporta menos fosfato no pedido',
       packages: 'requiere menos envases nuevos',
       cost: 'cuesta menos',
       order: 'está primero entre sus productos',
@@ -250,7 +252,7 @@ export const es = {
     rateOf: (name, rate) => `${name}, a ${rate}.`,
     areaLine: (id, area, amount) => `${id}, ${area}: ${amount}`,
     aid: (measure) => `, es decir, ${measure}`,
-    rounded: (exact, down) => ` (${down ? 'bajado' : 'redondeado'} de ${exact})`,
+    rounded: (exact, down) => ` (${down ? 'hacia abajo desde' : 'redondeado de'} ${exact})`,
     passes: (first, second, way) => `: ½ (${first}) a lo largo, ½ (${second}) ${SECOND[way]}`,
     secondPass: (way) => `, la segunda pasada${way === null ? '' : `, ${SECOND[way]}`}`,
     firstDown: (name) => `${name}: la primera pasada ya está hecha; aplique lo que queda y nada más.`,
@@ -258,7 +260,7 @@ export const es = {
     waterDepth: (depth) => `Riegue ${depth}.`,
     waterIn: (depth, within) =>
       `Riegue para incorporarlo${depth === null ? '' : ` con ${depth}`}${within === null ? '' : ` en ${days(within)}`}${depth === null ? ', tanto como diga la etiqueta' : ''}.`,
-    setLow: 'Ajuste la esparcidora en bajo: mitad en un sentido, mitad en el otro; corrija según lo que sobre.',
+    setLow: 'Ajuste bajo: mitad en un sentido, mitad en el otro; corrija según lo que sobre.',
     noLabel:
       'En sus productos no hay datos de la etiqueta para esto: la dosis, los límites y el riego son los de la etiqueta que tiene en la mano.',
     activeRate: (active, rate, compare) =>
@@ -358,14 +360,13 @@ export const es = {
       'Mantenga fuera a personas y mascotas el tiempo que diga la etiqueta.',
       'No trate malezas en flor que visitan las abejas; corte antes las flores.',
       'No aplique sobre las raíces de árboles y arbustos; guarde de pozos y cuerpos de agua la distancia que diga la etiqueta.',
-      'No use el pasto cortado como mantillo ni composta durante el tiempo que diga la etiqueta.',
+      'No use el pasto cortado como mantillo ni composta el tiempo que diga la etiqueta.',
       'Guárdelo bajo llave en su envase original; lleve lo sobrante a un centro de recolección.',
     ],
     spread: 'Barra o sople los gránulos del pavimento al césped; nada en los desagües.',
     sprayed:
       'No deje caer la aspersión en el pavimento, el agua ni los desagües, y no aplique cuando el viento se la lleve.',
-    onGrass:
-      'Nunca antes de lluvia fuerte ni en suelo congelado o saturado; guarde distancia de pozos y agua.',
+    onGrass: 'Nunca antes de lluvia fuerte ni en suelo congelado o saturado; guarde distancia de pozos y agua.',
     liquidFeed: [
       'Una mezcla fuerte quema el césped: no use menos agua de la que dice la etiqueta, no aplique con calor ni en césped seco, y enjuague las hojas donde la etiqueta lo pida.',
       'Lea el envase: guantes, almacenamiento y lo que dice sobre las mascotas.',
