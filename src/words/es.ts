@@ -100,7 +100,8 @@ export const es = {
       const since = step === null ? 'que se abrió la ventana' : `“${step}”`;
       const done = step === null ? 'se abre la ventana' : `se ha hecho “${step}”`;
       const passed = typeof wait === 'number' ? days(wait) : wait;
-      return `${passed === null ? done : `${wait === 1 ? 'ha' : 'han'} pasado ${passed} desde ${since}`}${otherwise === null ? '' : `, o si no ${otherwise}`}`;
+      const gone = typeof wait === 'string' ? 'se han acumulado' : wait === 1 ? 'ha pasado' : 'han pasado';
+      return `${passed === null ? done : `${gone} ${passed} desde ${since}`}${otherwise === null ? '' : `, o si no ${otherwise}`}`;
     },
   },
 
