@@ -93,6 +93,11 @@ const TABLE: Readonly<Record<string, readonly (readonly unknown[])[]>> = {
   ],
   'limit.name': ['program', 'place', 'label'].flatMap((by) => ['year', 'application'].map((per) => ['A', per, by])),
   'limit.ofLabel': [['A']],
+  'work.asked': BOOLEANS.map((byTest) => ['1 kg', 'A', '100 m²', byTest]),
+  'work.askedSlow': [['30 %']],
+  'work.askedOfBag': [['A']],
+  'feed.publicAbout': [['A']],
+  'feed.windowOdds': [[7]],
   'work.secondPass': [null, 'lengthwise', 'crosswise', 'between', 'again'].map((way) => [way]),
   'work.passes': ['lengthwise', 'crosswise', 'between', 'again'].map((way) => ['1 kg', '2 kg', way]),
   'work.firstDown': [['A']],
@@ -176,7 +181,9 @@ const TABLE: Readonly<Record<string, readonly (readonly unknown[])[]>> = {
 };
 
 /** Texts without arguments that a plan of the shipped files has no cause for. */
-const PLAIN = `window.noMiddle forbidden.full forbidden.frozen forbidden.saturated forbidden.unseen forbidden.leftWindow
+const PLAIN =
+  `feed.helperName feed.helperAbout feed.endedName feed.endedText feed.whyThen work.nutrients.N work.nutrients.P2O5
+  work.nutrients.K2O work.askedOfLabel work.noLabel window.noMiddle forbidden.full forbidden.frozen forbidden.saturated forbidden.unseen forbidden.leftWindow
   forbidden.dormantSaid.drought forbidden.dormantSaid.heat forbidden.dormantSeen.drought forbidden.dormantSeen.heat
   substances.fertilizer substances.pesticide substances.nitrogen substances.phosphorus substances.potassium substances.seed
   substances.lime standing.noneAsked choice.noneLeft readings.noSoil product.because.unasked-nitrogen

@@ -225,3 +225,22 @@ describe.each([
     expect(lines.find(({ kind, step }) => kind === 'job' && step === BARRIER)?.text).toMatch(line);
   });
 });
+
+test('a Spanish reader of an English lawn has no English of ours', () => {
+  const readers = (text: string) =>
+    text.replace(
+      /^feed:.*$/m,
+      'feed: { key: 482akxt7, readers: { crew: { as: helper, language: es-MX }, town: { as: public, language: es-419 } } }',
+    );
+  const { readers: made } = told(demoText({ units: 'us', language: 'en-US' }, readers), DAYS[1]!);
+  expect(made.map(({ id }) => id)).toEqual(['crew', 'town']);
+  const pieces = english();
+  for (const { text } of made) {
+    expect(faultsOf(keepFeed(text))).toEqual({});
+    const whole = text
+      .replace(/\r\n[ \t]/g, '')
+      .replaceAll('\\,', ',')
+      .replaceAll('\\;', ';');
+    expect(pieces.filter((piece) => whole.includes(piece))).toEqual([]);
+  }
+});
