@@ -70,7 +70,7 @@ export const aboutLawn: About = {
   station: ['A GHCN-Daily station for ncei; the nearest that serves where it is left out.', 'USW00014821'],
   display: ['How plans are printed.'],
   'display.units': ['Units of the reader.'],
-  language: ['How days and numbers are written.'],
+  language: ['The language of plans and feeds, and how days, numbers and money are written.'],
   currency: ['The currency of prices.', 'USD'],
   'lawn.soil': ['The soil.'],
   texture: ['Its texture; it decides how heat goes down.'],

@@ -1,4 +1,5 @@
 import { type Day, partsOf } from './day.ts';
+import { type UnitNames, unitNamesOf } from './unit-names.ts';
 import {
   type Celsius,
   type CubicMetres,
@@ -14,6 +15,13 @@ import {
 /** Prints quantities and days the way one reader wants them. Every function takes SI. */
 export interface Display {
   readonly system: UnitSystem;
+  /** The BCP 47 tag by which the words go with it. */
+  readonly language: string;
+  readonly unitNames: UnitNames;
+  /** A number with the decimal sign of the language. @param plain As JavaScript writes it. */
+  number(plain: number | string): string;
+  /** An amount of money in a currency, such as USD. */
+  money(value: number, currency: string): string;
   temperature(value: Celsius): string;
   /** A depth in the soil, as a person measures it. */
   soilDepth(value: Metres): string;
@@ -36,6 +44,8 @@ export interface Display {
   day(value: Day): string;
   /** A day without weekday and year: "Apr 3". */
   shortDay(value: Day): string;
+  /** A day with weekday and year: "Sat, Apr 3, 2027". */
+  fullDay(value: Day): string;
 }
 
 export type UnitSystem = 'us' | 'metric';
@@ -56,55 +66,85 @@ export function significant(value: number, digits: number, rounding: Rounding = 
 
 const SQFT_1000 = 1000 * factorOf('sqft');
 
-const us = {
+/** How one language writes numbers and units. */
+interface Writing {
+  /** As `significant`. */
+  sig(value: number, digits: number, rounding?: Rounding): string;
+  plain(value: number): string;
+  /** A whole number with its thousands apart. */
+  whole(value: number): string;
+  readonly names: UnitNames;
+}
+
+const us = ({ sig, plain, whole, names }: Writing) => ({
   temperature: (c: Celsius) => `${Math.round(c * 1.8 + 32)} °F`,
-  soilDepth: (m: Metres) => `${Math.round((2 * m) / factorOf('in')) / 2} in`,
-  depth: (m: Metres) => `${significant(m / factorOf('in'), 2)} in`,
-  distance: (m: Metres) => `${significant(m / factorOf('ft'), 3)} ft`,
-  area: (m2: SquareMetres) => `${Math.round(m2 / factorOf('sqft') + 1e-9).toLocaleString('en-US')} sq ft`,
+  soilDepth: (m: Metres) => `${plain(Math.round((2 * m) / factorOf('in')) / 2)} ${names.in}`,
+  depth: (m: Metres) => `${sig(m / factorOf('in'), 2)} ${names.in}`,
+  distance: (m: Metres) => `${sig(m / factorOf('ft'), 3)} ${names.ft}`,
+  area: (m2: SquareMetres) => `${whole(Math.round(m2 / factorOf('sqft') + 1e-9))} ${names.sqft}`,
   mass: (kg: Kilograms, rounding?: Rounding) =>
     kg / factorOf('lb') >= 1
-      ? `${significant(kg / factorOf('lb'), 3, rounding)} lb`
-      : `${significant(kg / factorOf('oz'), 2, rounding)} oz`,
+      ? `${sig(kg / factorOf('lb'), 3, rounding)} lb`
+      : `${sig(kg / factorOf('oz'), 2, rounding)} oz`,
   volume: (m3: CubicMetres, rounding?: Rounding) =>
     m3 / factorOf('gal') >= 0.5
-      ? `${significant(m3 / factorOf('gal'), 3, rounding)} gal`
-      : `${significant(m3 / factorOf('floz'), 2, rounding)} fl oz`,
-  massRate: (rate: KilogramsPerSquareMetre) => `${significant((rate * SQFT_1000) / factorOf('lb'), 2)} lb/1000 sq ft`,
+      ? `${sig(m3 / factorOf('gal'), 3, rounding)} gal`
+      : `${sig(m3 / factorOf('floz'), 2, rounding)} ${names.floz}`,
+  massRate: (rate: KilogramsPerSquareMetre) => `${sig((rate * SQFT_1000) / factorOf('lb'), 2)} lb/1000 ${names.sqft}`,
   volumeRate: (rate: CubicMetresPerSquareMetre) =>
-    `${significant((rate * SQFT_1000) / factorOf('floz'), 2)} fl oz/1000 sq ft`,
+    `${sig((rate * SQFT_1000) / factorOf('floz'), 2)} ${names.floz}/1000 ${names.sqft}`,
   activeRate: (rate: KilogramsPerSquareMetre) =>
-    `${significant((rate * factorOf('acre')) / factorOf('lb'), 3)} lb/acre`,
+    `${sig((rate * factorOf('acre')) / factorOf('lb'), 3)} lb/${names.acre}`,
   sprayRate: (rate: CubicMetresPerSquareMetre) =>
-    `${significant((rate * SQFT_1000) / factorOf('gal'), 3)} gal/1000 sq ft (${significant((rate * factorOf('acre')) / factorOf('gal'), 3)} gal/acre)`,
-  speed: (mps: MetresPerSecond) => `${significant(mps / factorOf('mph'), 2)} mph`,
+    `${sig((rate * SQFT_1000) / factorOf('gal'), 3)} gal/1000 ${names.sqft} (${sig((rate * factorOf('acre')) / factorOf('gal'), 3)} gal/${names.acre})`,
+  speed: (mps: MetresPerSecond) => `${sig(mps / factorOf('mph'), 2)} ${names.mph}`,
   heat: (celsiusDays: number) => `${Math.round(celsiusDays * 1.8)} °F·d`,
-};
+});
 
-const metric: typeof us = {
-  temperature: (c) => `${significant(c, Math.abs(c) >= 10 ? 3 : 2)} °C`,
+const metric = ({ sig }: Writing): ReturnType<typeof us> => ({
+  temperature: (c) => `${sig(c, Math.abs(c) >= 10 ? 3 : 2)} °C`,
   soilDepth: (m) => `${Math.round(m * 100)} cm`,
-  depth: (m) => (m < 0.02 ? `${significant(m * 1000, 2)} mm` : `${significant(m * 100, 2)} cm`),
-  distance: (m) => `${significant(m, 3)} m`,
-  area: (m2) => `${significant(m2, m2 >= 100 ? 4 : 3)} m²`,
-  mass: (kg, rounding) => (kg >= 1 ? `${significant(kg, 3, rounding)} kg` : `${significant(kg * 1000, 3, rounding)} g`),
-  volume: (m3, rounding) =>
-    m3 >= 0.001 ? `${significant(m3 * 1000, 3, rounding)} L` : `${significant(m3 * 1e6, 2, rounding)} mL`,
-  massRate: (rate) => `${significant(rate * 1000, 2)} g/m²`,
-  volumeRate: (rate) => `${significant(rate * 1e6, 2)} mL/m²`,
-  activeRate: (rate) => `${significant(rate * 10_000, 3)} kg/ha`,
-  sprayRate: (rate) => `${significant(rate * 1e5, 3)} L/100 m² (${significant(rate * 1e7, 3)} L/ha)`,
-  speed: (mps) => `${significant(mps * 3.6, 2)} km/h`,
+  depth: (m) => (m < 0.02 ? `${sig(m * 1000, 2)} mm` : `${sig(m * 100, 2)} cm`),
+  distance: (m) => `${sig(m, 3)} m`,
+  area: (m2) => `${sig(m2, m2 >= 100 ? 4 : 3)} m²`,
+  mass: (kg, rounding) => (kg >= 1 ? `${sig(kg, 3, rounding)} kg` : `${sig(kg * 1000, 3, rounding)} g`),
+  volume: (m3, rounding) => (m3 >= 0.001 ? `${sig(m3 * 1000, 3, rounding)} L` : `${sig(m3 * 1e6, 2, rounding)} mL`),
+  massRate: (rate) => `${sig(rate * 1000, 2)} g/m²`,
+  volumeRate: (rate) => `${sig(rate * 1e6, 2)} mL/m²`,
+  activeRate: (rate) => `${sig(rate * 10_000, 3)} kg/ha`,
+  sprayRate: (rate) => `${sig(rate * 1e5, 3)} L/100 m² (${sig(rate * 1e7, 3)} L/ha)`,
+  speed: (mps) => `${sig(mps * 3.6, 2)} km/h`,
   heat: (celsiusDays) => `${Math.round(celsiusDays)} °C·d`,
-};
+});
 
 /**
  * The display of one reader.
  *
- * @param language A BCP 47 language tag; it names days and months, by Intl.
+ * @param language A BCP 47 language tag; it names days, months and units, and writes numbers and money, by Intl.
  * @example displayOf('us', 'en-US').temperature(10) //=> '50 °F'
  */
 export function displayOf(system: UnitSystem, language: string): Display {
+  const sign = new Intl.NumberFormat(language).formatToParts(1.5).find(({ type }) => type === 'decimal')?.value ?? '.';
+  const number = (plain: number | string) => String(plain).replace('.', sign);
+  const names = unitNamesOf(language);
+  const writing: Writing = {
+    sig: (value, digits, rounding) => number(significant(value, digits, rounding)),
+    plain: number,
+    whole: (value) => value.toLocaleString(language),
+    names,
+  };
+  return {
+    system,
+    language,
+    unitNames: names,
+    number,
+    money: (value, currency) => value.toLocaleString(language, { style: 'currency', currency }),
+    ...(system === 'us' ? us : metric)(writing),
+    ...daysIn(language),
+  };
+}
+
+function daysIn(language: string): Pick<Display, 'day' | 'shortDay' | 'fullDay'> {
   const format = (options: Intl.DateTimeFormatOptions) => {
     const formatter = new Intl.DateTimeFormat(language, { ...options, timeZone: 'UTC' });
     return (day: Day) => {
@@ -113,9 +153,8 @@ export function displayOf(system: UnitSystem, language: string): Display {
     };
   };
   return {
-    system,
-    ...(system === 'us' ? us : metric),
     day: format({ weekday: 'short', month: 'short', day: 'numeric' }),
     shortDay: format({ month: 'short', day: 'numeric' }),
+    fullDay: format({ weekday: 'short', year: 'numeric', month: 'short', day: 'numeric' }),
   };
 }

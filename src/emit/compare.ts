@@ -1,7 +1,7 @@
 import { parseDay } from '../base/day.ts';
 import { type Display, displayOf } from '../base/display.ts';
 import type { Application, Season, Spread } from '../model/season.ts';
-import { changeWords as words } from './changes/words-en.ts';
+import { wordsOf } from '../words/words.ts';
 
 /** What moved between two plans of one lawn, and by how much. */
 export interface Move {
@@ -75,7 +75,7 @@ const shown = (value: string | null, display: Display): string => {
 };
 
 function sentence(what: Move['what'], before: string, after: string, days: number | null): string {
-  const by = days === null ? '' : ` (${words.byDays(days)})`;
+  const by = days === null ? '' : ` (${wordsOf('en').changes.byDays(days)})`;
   switch (what) {
     case 'new':
       return `new, ${after}`;

@@ -10,6 +10,5 @@ import type { Display } from '../base/display.ts';
 export function dayText(day: string | null, asOf: string, display: Display): string {
   const parsed = parseDay(day ?? '');
   if (parsed === null) return '';
-  const year = day?.slice(0, 4);
-  return `${display.day(parsed)}${year === asOf.slice(0, 4) ? '' : `, ${year}`}`;
+  return day?.slice(0, 4) === asOf.slice(0, 4) ? display.day(parsed) : display.fullDay(parsed);
 }

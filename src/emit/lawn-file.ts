@@ -52,7 +52,7 @@ const SECTIONS: readonly Section[] = [
   ],
   ['The season program, and products to choose from. Paths are reckoned from this file.', ['program', 'products']],
   ['Past weather: files, or a service (none, open-meteo, ncei). Forecast: none, open-meteo, nws.', ['weather']],
-  ['How plans are printed: units us or metric, language en-US, en-GB or en.', ['display']],
+  ['How plans are printed: units us or metric, language such as en-US, en-GB, es-MX or es-US.', ['display']],
   ['Each part as it was measured; "less" takes off what is not grass.', ['areas']],
   ['The spreader: rotary, drop or hand; the width of one pass; its dial.', ['equipment']],
   ['When somebody is there to do it, and how long before the calendar rings.', ['working']],

@@ -1,8 +1,8 @@
 import type { AreaWalk, HalfWalk } from '../model/walk.ts';
+import { wordsOf } from '../words/words.ts';
 import { closed, type Frame, frameOf, pathOf, round } from './drawing-frame.ts';
 import { escaped } from './html.ts';
 import { passWords } from './pass-words-en.ts';
-import { feedWords } from './words-en.ts';
 
 /** An area and the two ways over it, with what is written beside them. */
 export interface DrawnArea {
@@ -109,7 +109,7 @@ export function passesDrawing(title: string, areas: readonly DrawnArea[], bar: (
     `<rect width="${width}" height="${height}" fill="#ffffff"/>`,
     `<text x="${MARGIN}" y="${MARGIN}" font-size="15" font-weight="bold">${escaped(title)}</text>`,
     ...text,
-    ...[passWords.legend, feedWords.labelWins].map(
+    ...[passWords.legend, wordsOf('en').feed.labelWins].map(
       (line, i) => `<text x="${MARGIN}" y="${round(y + i * LINE)}">${escaped(line)}</text>`,
     ),
     '</svg>',

@@ -2,10 +2,10 @@ import type { Display } from '../base/display.ts';
 import { cleaned } from '../base/text.ts';
 import { factorOf } from '../base/units.ts';
 import type { AreaReport, SettingAdvice, SpreaderReport } from '../model/spreader-report.ts';
+import { wordsOf } from '../words/words.ts';
 import { dayText } from './day-text.ts';
 import { passWords as words } from './pass-words-en.ts';
 import { type Column, table, wrapped } from './table.ts';
-import { feedWords } from './words-en.ts';
 
 /** Wind above which granules are not thrown. Source: southeastfarmpress.com, granular spinners: below 5 mph. */
 const WIND = 5 * factorOf('mph');
@@ -43,7 +43,7 @@ export function spreaderReport(report: SpreaderReport, display: Display, width: 
     ),
     ...wrapped(inAll(report, display), width, '  '),
     ...block('How to go', howTo(report, display)),
-    ...block('Take care', [...cautions, feedWords.labelWins]),
+    ...block('Take care', [...cautions, wordsOf('en').feed.labelWins]),
     ...(drawing === null ? [] : ['', `Drawing: ${drawing}`]),
   ];
   return cleaned(`${lines.join('\n')}\n`);

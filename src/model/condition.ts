@@ -3,6 +3,7 @@ import { byId, id, map, maybe, number, positive, source, word } from './fields.t
 
 /** What a laboratory calls the supply of a nutrient. */
 export const LEVELS = ['low', 'medium', 'high'] as const;
+export type Level = (typeof LEVELS)[number];
 
 const bounds = map({ below: maybe(number(0, 14)), above: maybe(number(0, 14)) });
 const levels = v.pipe(v.array(word(LEVELS)), v.minLength(1, 'wrong-type:a list of at least one of low, medium, high'));

@@ -1,8 +1,6 @@
 import * as v from 'valibot';
 import { maybe, word } from './fields.ts';
-
-/** Languages that plans and feeds are written in. */
-const LANGUAGES = ['en-US', 'en-GB', 'en'] as const;
+import { LANGUAGES } from './languages.ts';
 
 /** How a person wants plans and feeds printed; each key may be left out. */
 export const displayKeys = {

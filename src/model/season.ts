@@ -72,6 +72,8 @@ export interface Application {
   /** Share of the traces that have a window, 0 to 1. */
   readonly chance: number;
   readonly date: string | null;
+  /** The published day that was given up for `date`, and why, in words that follow it; null where none was. */
+  readonly moved: { readonly from: string; readonly reason: string } | null;
   /** The first published day that passed without the work being done. */
   readonly dueSince: string | null;
   readonly start: string | null;

@@ -8,8 +8,8 @@ export function whenDown(placed: DosedStep, { display, words }: Writing): string
   const waterIn = waterInOf(placed);
   const depth = waterIn?.depth === undefined ? null : display.depth(waterIn.depth);
   return [
-    ...(waterIn ? [words.waterIn(depth, waterIn.within ?? null)] : []),
-    ...(label?.reEntry ? [words.reEntry(label.reEntry)] : []),
+    ...(waterIn ? [words.work.waterIn(depth, waterIn.within ?? null)] : []),
+    ...(label?.reEntry ? [words.work.reEntry(label.reEntry)] : []),
   ];
 }
 

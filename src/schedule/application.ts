@@ -9,11 +9,15 @@ import type { JournalEntry } from '../model/journal.ts';
 import { isPesticide } from '../model/product.ts';
 import type { Step } from '../model/program.ts';
 import type { Application, AreaAmount, SecondPass, Tank, Total } from '../model/season.ts';
+import type { Words } from '../words/words.ts';
 import { afterwards, whenDown } from './afterwards.ts';
 import { areaAmounts, secondPassesOf } from './area-amounts.ts';
 import { askedRate } from './asked-rate.ts';
+import type { Choice } from './choose.ts';
 import { hoursFor } from './hours/hours-for.ts';
 import { rightHours } from './hours/right-hours.ts';
+import { usualCautions } from './in-words/cautions.ts';
+import { movedInWords } from './in-words/window.ts';
 import { labelLines } from './label-lines.ts';
 import { reasons, type Writing, whyNow } from './reasons.ts';
 import { isKnown } from './rules/shares.ts';
@@ -24,7 +28,6 @@ import { sprayingInWords, sprays, tanksOf } from './tanks.ts';
 import { wateringIn } from './water-in.ts';
 import { spreadOf } from './windows.ts';
 import type { DosedStep } from './within-caps.ts';
-import { usualCautions } from './words/cautions-en.ts';
 
 /** A placed step as plain data, with its reasons in words. */
 export function applicationOf(placed: TestedStep, writing: Writing): Application {
@@ -48,6 +51,7 @@ export function applicationOf(placed: TestedStep, writing: Writing): Application
     lateUntil: placed.lateUntil === null ? null : formatDay(placed.lateUntil),
     chance: Number(chance.toFixed(3)),
     date: day === null ? null : formatDay(day),
+    moved: movedFrom(choice, open, writing.display),
     dueSince: placed.dueSince === null ? null : formatDay(placed.dueSince),
     start: hours?.start ?? null,
     end: hours?.end ?? null,
@@ -59,7 +63,7 @@ export function applicationOf(placed: TestedStep, writing: Writing): Application
     how: open ? howTo(placed, toDo, secondPasses, tanks, writing) : afterwards(placed, writing),
     cautions:
       open || status === 'done'
-        ? [...(step.cautions ?? []), ...usualCautions(substancesOf(step, placed.dose), sprays(placed))]
+        ? [...(step.cautions ?? []), ...usualCautions(substancesOf(step, placed.dose), sprays(placed), writing.words)]
         : [],
     sources: sourcesOf(placed, writing),
     areas,
@@ -75,6 +79,12 @@ export function applicationOf(placed: TestedStep, writing: Writing): Application
     reEntry: placed.dose?.product?.label?.reEntry ?? null,
     soilChecks: soilChecksOf(step, writing),
   };
+}
+
+/** The published day that was given up, and why. */
+function movedFrom(choice: Choice | null, open: boolean, display: Display): Application['moved'] {
+  const moved = open ? choice?.moved : null;
+  return moved ? { from: formatDay(moved.from), reason: movedInWords(moved.reason, display) } : null;
 }
 
 const asData = ({
@@ -121,25 +131,26 @@ function totalsOf(areas: readonly AreaAmount[]): Total[] {
 }
 
 /** What the weather at hand cannot judge, with the limit: wind, which daily files do not hold; air and rain beyond what is forecast. */
-function notJudged({ weather }: Step, day: Day | null, { ground, words, display }: Writing): string[] {
+function notJudged({ weather }: Step, day: Day | null, { ground, words: { work }, display }: Writing): string[] {
   const lines: string[] = [];
-  if (weather?.windBelow !== undefined) lines.push(words.wind(display.speed(weather.windBelow)));
+  if (weather?.windBelow !== undefined) lines.push(work.wind(display.speed(weather.windBelow)));
   if (day !== null && isKnown(ground.climate, day + 1)) return lines;
   const { from, to } = weather?.air ?? {};
   if (weather?.air)
     lines.push(
-      words.airBetween(
+      work.airBetween(
         from === undefined ? null : display.temperature(from),
         to === undefined ? null : display.temperature(to),
       ),
     );
   if (weather?.rainBelow)
-    lines.push(words.rain(display.depth(weather.rainBelow.depth), Math.round(weather.rainBelow.in * 24)));
+    lines.push(work.rain(display.depth(weather.rainBelow.depth), Math.round(weather.rainBelow.in * 24)));
   return lines;
 }
 
 /** Every source that a step names, in words, each once. */
 function sourcesOf({ step, program, tested }: TestedStep, { words }: Writing): string[] {
+  const { unpublished } = words.work;
   const keys = new Set<string>();
   const visit = (value: unknown): void => {
     if (value === null || typeof value !== 'object') return;
@@ -150,7 +161,10 @@ function sourcesOf({ step, program, tested }: TestedStep, { words }: Writing): s
   };
   visit(step);
   const table = tested.some(({ by }) => by === 'table') ? [LIME_TABLE_SOURCE] : [];
-  return [...[...keys].map((key) => program.sources?.[key] ?? words.unpublished(key)), ...table];
+  return [
+    ...[...keys].map((key) => program.sources?.[key] ?? unpublished[key === 'common-practice' ? key : 'from-memory']),
+    ...table,
+  ];
 }
 
 /** How to put it down, line by line. */
@@ -162,7 +176,8 @@ function howTo(
   writing: Writing,
 ): string[] {
   const { step, dose } = placed;
-  const { areas: sizes, display, words } = writing;
+  const { areas: sizes, display } = writing;
+  const words = writing.words.work;
   const lines: string[] = [];
   if (step.apply?.kind === 'mow') lines.push(words.mowAt(display.depth(step.apply.height)));
   if (step.apply?.kind === 'water') lines.push(words.waterDepth(display.depth(step.apply.depth)));
@@ -178,10 +193,9 @@ function howTo(
   for (const { id, amount, measured, passes } of areas) {
     if (amount === null || dose?.product === null) continue;
     const [first, second] = passes;
-    const rest = isSecond(id) ? `, ${first ? words.secondPass(first) : words.secondAlone}` : '';
-    const crossing = first && second ? `: ${words.passes(first, second)}` : rest;
-    const rounded = measured ? words.measured(measured) : '';
-    lines.push(words.areaLine(id, display.area(sizes.get(id) ?? 0), amount) + rounded + crossing);
+    const rest = isSecond(id) ? words.secondPass(first?.direction ?? null) : '';
+    const crossing = first && second ? words.passes(first.amount, second.amount, second.direction) : rest;
+    lines.push(words.areaLine(id, display.area(sizes.get(id) ?? 0), amount) + roundingOff(measured, words) + crossing);
   }
   if (dose?.rate === null && dose.product !== null && dose.missing === 'label') lines.push(words.noLabel);
   if (areas.some(({ passes }) => passes.length > 1)) lines.push(words.setLow);
@@ -193,6 +207,13 @@ function howTo(
     lines.push(words.labelDate(formatDay(label.checked)));
   if (step.note) lines.push(step.note);
   return lines;
+}
+
+/** By which measure an amount is weighed off, and what it was before. */
+function roundingOff(measured: AreaAmount['measured'], { aid, rounded }: Words['work']): string {
+  if (!measured) return '';
+  const { exact, rounding } = measured;
+  return (measured.aid === null ? '' : aid(measured.aid)) + (exact === null ? '' : rounded(exact, rounding === 'down'));
 }
 
 /** What the dial is to be set to for second passes; with their areas where they differ. */
@@ -222,12 +243,6 @@ function entryInWords(
 ): string {
   const name = product === undefined ? null : (ground.products.get(product)?.name ?? product);
   const amount = used === undefined ? null : inWords(used, display);
-  return words.entry({
-    day: display.day(date),
-    areas: areas ?? null,
-    name,
-    amount,
-    setting: setting ?? null,
-    note: note ?? null,
-  });
+  const dial = setting === undefined ? null : display.number(setting);
+  return words.work.entry(display.day(date), areas ?? null, amount, name, dial, note ?? null);
 }

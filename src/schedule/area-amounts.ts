@@ -1,6 +1,6 @@
 import { areaAmount } from '../amounts/amount.ts';
 import { adviseSetting } from '../amounts/dial/advise.ts';
-import { adviceInWords } from '../amounts/dial/words-en.ts';
+import { adviceInWords } from '../amounts/dial/in-words.ts';
 import type { Dose } from '../amounts/product.ts';
 import { isPesticide } from '../model/product.ts';
 import type { AreaAmount, SecondPass } from '../model/season.ts';
@@ -45,7 +45,7 @@ const dosed = (dose: Dose | null, rate: (value: number) => number): Dose | null 
 
 function amountOf({ shares }: DosedStep, dose: Dose | null, id: string, { areas, display, words }: Writing) {
   const held = shares.get(id)?.tight ?? false;
-  const { fromLabel, unknownAmount: unknown } = words;
+  const { fromLabel, unknownAmount: unknown } = words.work;
   return areaAmount(dose, { id, area: areas.get(id) ?? 0, held, display, fromLabel, unknown });
 }
 
@@ -55,5 +55,5 @@ function dialFor({ dose }: DosedStep, { target, most }: Halfway, { dial, display
   if (!known || !dose?.product) return [];
   const rounding = isPesticide(dose.product) ? 'down' : 'nearest';
   const advice = adviseSetting(known.records, known.dial, target, { rounding, most });
-  return adviceInWords(advice, 'Second pass', display);
+  return adviceInWords(advice, 'second', display);
 }

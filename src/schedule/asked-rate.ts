@@ -3,29 +3,36 @@ import type { Display } from '../base/display.ts';
 import type { Rate } from '../model/fields.ts';
 import type { Nutrient } from '../model/nutrient.ts';
 import { byTestOf, type Step } from '../model/program.ts';
+import { percent } from './in-words/triggers.ts';
 import type { Writing } from './reasons.ts';
 
 const NUTRIENTS: readonly Nutrient[] = ['N', 'P2O5', 'K2O'];
 
+/** The id of a product as it is said. */
+const plainly = (id: string): string => id.replaceAll('-', ' ');
+
 /** What a step asks for where no product is at hand that could tell it otherwise: the program's own rate, or the label's. */
-export function askedRate(step: Step, { display, words }: Pick<Writing, 'display' | 'words'>): string[] {
+export function askedRate(
+  step: Step,
+  { display, words: { work: words } }: Pick<Writing, 'display' | 'words'>,
+): string[] {
   const { apply } = step;
   if (!apply || apply.kind === 'mow' || apply.kind === 'water') return [];
   if (apply.kind === 'pesticide') return [words.askedOfLabel];
-  if (apply.kind === 'bag-rate') return [words.askedOfBag(apply.product)];
+  if (apply.kind === 'bag-rate') return [words.askedOfBag(plainly(apply.product))];
   const byTest = byTestOf(step) !== null;
   const line = (what: string, rate: Rate): string => {
     const [amount, per] = onUnit(rate, display);
     return words.asked(amount, what, per, byTest);
   };
-  if (apply.kind !== 'nutrient') return [line(words.productById(apply.product), apply.rate)];
+  if (apply.kind !== 'nutrient') return [line(plainly(apply.product), apply.rate)];
   const slow = apply.prefer?.slowShare;
   return [
     ...NUTRIENTS.flatMap((nutrient) => {
       const value = apply.rates[nutrient];
       return value === undefined ? [] : [line(words.nutrients[nutrient], { by: 'mass', value })];
     }),
-    ...(slow === undefined ? [] : [words.askedSlow(slow)]),
+    ...(slow === undefined ? [] : [words.askedSlow(percent(slow))]),
   ];
 }
 

@@ -21,6 +21,8 @@ export interface Cap {
   readonly span: Span;
   readonly by: Limit['by'];
   readonly source: string | null;
+  /** Where the source is nothing that somebody wrote down: the product of the label, or the reason. */
+  readonly because?: { readonly label: string } | 'lime-at-once';
   /** Whether what does not fit whole is left out: less of a pesticide than its label's rate may do nothing. */
   readonly whole: boolean;
   /** Whether it gives way to a step that goes by a soil test: the rate of that is the most at a time by itself. */
@@ -64,7 +66,7 @@ export function legalCaps({ localRules = [] }: Lawn, seasons: readonly SeasonYea
 export function programCaps(program: Program, lawn: Lawn, season: SeasonYear): Cap[] {
   const { yearly, single } = program.nitrogen ?? {};
   const ownLime = (lawn.localRules ?? []).some((rule) => 'limit' in rule && rule.limit === 'lime' && rule.single);
-  const lime = { source: LIME_SOURCE, unlessTested: true };
+  const lime = { because: 'lime-at-once', unlessTested: true } as const;
   const source = single?.source ?? null;
   return [
     ...made('lime-single', 'lime', 'application', ownLime ? undefined : LIME_AT_ONCE, lime),
@@ -79,8 +81,6 @@ export function programCaps(program: Program, lawn: Lawn, season: SeasonYear): C
  * Purdue AY-18 has 100 on turf that is cut high, which a lawn may set in its place.
  */
 const LIME_AT_ONCE = (50 * factorOf('lb')) / (1000 * factorOf('sqft'));
-const LIME_SOURCE =
-  'University of Maryland Extension: at most so much on the surface at once, the rest after six months';
 
 const NAMES: Readonly<Record<Limited, string>> = {
   N: 'nitrogen',

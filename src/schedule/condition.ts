@@ -1,6 +1,6 @@
 import type { Day } from '../base/day.ts';
 import type { SquareMetres } from '../base/units.ts';
-import type { Condition } from '../model/condition.ts';
+import type { Condition, Level } from '../model/condition.ts';
 import type { Lawn } from '../model/lawn.ts';
 import { byTestOf, type Step } from '../model/program.ts';
 import type { SoilTest } from '../model/soil-test.ts';
@@ -9,7 +9,7 @@ import type { SoilTest } from '../model/soil-test.ts';
 export type Unwanted =
   | { readonly key: 'lawn'; readonly fact: string; readonly wanted: boolean }
   | { readonly key: 'pH'; readonly below: number | null; readonly above: number | null; readonly wanted: boolean }
-  | { readonly key: 'phosphorus' | 'potassium'; readonly levels: readonly string[]; readonly wanted: boolean }
+  | { readonly key: 'phosphorus' | 'potassium'; readonly levels: readonly Level[]; readonly wanted: boolean }
   | { readonly key: 'area'; readonly over: number | null; readonly under: number | null; readonly wanted: boolean }
   | { readonly key: 'shelf'; readonly product: string; readonly wanted: boolean };
 

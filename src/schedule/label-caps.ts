@@ -63,27 +63,38 @@ function capOf(name: string, per: Cap['per'], counted: Counted, value: number, p
     limit: inLimitUnits(value, by),
     by: 'label',
     source: labelSource(product),
+    because: { label: product.name ?? product.id },
     whole: true,
   };
 }
 
 export const labelSource = (product: Product): string => `label of ${product.name ?? product.id}`;
 
+/** A limit that a label entry does not name, by its key; null where it is not of an active. */
+export interface MissingLimit {
+  readonly key: 'per-application' | 'per-year' | 'interval';
+  readonly active: string | null;
+}
+
 /**
- * Limits that a label entry could name and does not, by their keys: a limit on the product, or on each of its actives. Where
- * some of the actives are limited, those that are not are named.
+ * Limits that a label entry could name and does not: a limit on the product, or on each of its actives. Where some of the
+ * actives are limited, those that are not are named.
  */
-export function missingLimits({ label, actives }: Product): string[] {
+export function missingLimits({ label, actives }: Product): MissingLimit[] {
   if (!label) return [];
-  const lacking = (whole: unknown, key: string, ofActives: Readonly<Record<string, unknown>> = {}): string[] => {
+  const lacking = (
+    whole: unknown,
+    key: MissingLimit['key'],
+    ofActives: Readonly<Record<string, unknown>> = {},
+  ): MissingLimit[] => {
     const all = Object.keys(actives ?? {});
     const free = all.filter((active) => !Object.hasOwn(ofActives, active));
     if (whole !== undefined || (all.length > 0 && free.length === 0)) return [];
-    return free.length === all.length ? [key] : free.map((active) => `${key} of ${active}`);
+    return free.length === all.length ? [{ key, active: null }] : free.map((active) => ({ key, active }));
   };
   return [
     ...lacking(label.perApplication, 'per-application', label.activePerApplication),
     ...lacking(label.perYear, 'per-year', label.activePerYear),
-    ...(label.interval === undefined ? ['interval'] : []),
+    ...(label.interval === undefined ? [{ key: 'interval', active: null } as const] : []),
   ];
 }

@@ -15,9 +15,16 @@ export function labelLines({ step, dose }: DosedStep, { display, words }: Writin
     const compare = named[active]?.compare;
     if (brought === null) return [];
     return [
-      words.activeRate(active, display.activeRate(brought), compare === undefined ? null : display.activeRate(compare)),
+      words.work.activeRate(
+        active,
+        display.activeRate(brought),
+        compare === undefined ? null : display.activeRate(compare),
+      ),
     ];
   });
-  const missing = missingLimits(product);
-  return [...actives, ...(missing.length > 0 ? [words.labelSilent(missing)] : [])];
+  const { labelKeys, labelKeyOf, labelSilent } = words.work;
+  const missing = missingLimits(product).map(({ key, active }) =>
+    active === null ? labelKeys[key] : labelKeyOf(labelKeys[key], active),
+  );
+  return [...actives, ...(missing.length > 0 ? [labelSilent(missing)] : [])];
 }

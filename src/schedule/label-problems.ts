@@ -30,7 +30,7 @@ export function labelProblems(placed: readonly DosedStep[], { lawn }: Ground): P
     ];
   });
   const missing = [...silent].flatMap((product) => {
-    const limits = missingLimits(product);
+    const limits = missingLimits(product).map(({ key, active }) => (active === null ? key : `${key} of ${active}`));
     return limits.length > 0 ? [problem('label-limit-missing', { product: product.id, missing: limits }, null)] : [];
   });
   return [...problems, ...missing];

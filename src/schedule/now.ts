@@ -2,7 +2,8 @@ import { type Day, formatDay, parseDay } from '../base/day.ts';
 import type { Display } from '../base/display.ts';
 import type { Application, Purchase } from '../model/season.ts';
 import type { Today } from '../model/signals.ts';
-import { againstUsual, type Words } from './words/en.ts';
+import type { Words } from '../words/words.ts';
+import { againstUsual } from './in-words/window.ts';
 
 interface NowInput {
   readonly applications: readonly Application[];
@@ -23,22 +24,32 @@ const SOON = 21;
 const RECENT = 30;
 
 /** What now: what is due and open, this week, the next two weeks, what to buy. */
-export function whatNow({ applications, names, begun, shopping, asOf, display, words, currency }: NowInput): string[] {
+export function whatNow({
+  applications,
+  names,
+  begun,
+  shopping,
+  asOf,
+  display,
+  words: { now: words },
+  currency,
+}: NowInput): string[] {
   const lines: { readonly rank: number; readonly day: Day; readonly line: string }[] = [];
   for (const application of applications) {
     const { name, status, date, window } = application;
     const day = date === null ? null : (parseDay(date) as Day);
     const [total] = application.totals;
-    const amount = application.inAll === null || !total ? '' : `: ${application.inAll} ${names(total.product)}`;
+    const amount =
+      application.inAll === null || !total ? null : words.amountOf(application.inAll, names(total.product));
     const onDay = day === null ? null : display.day(day);
     if (status === 'missed' && begun(application) && (parseDay(window.closes.p50 ?? '') ?? 0) >= asOf - RECENT)
-      lines.push({ rank: 1, day: 0, line: words.missedNow(name) });
+      lines.push({ rank: 1, day: 0, line: words.missed(name) });
     if (status === 'open' || status === 'due') {
       const line =
-        status === 'due' && onDay !== null ? words.dueNow(name, onDay, amount) : words.openNow(name, onDay, amount);
+        status === 'due' && onDay !== null ? words.due(name, onDay, amount) : words.open(name, onDay, amount);
       lines.push({ rank: status === 'due' ? 0 : 2, day: day ?? 0, line });
     } else if (status === 'expected' && day !== null && onDay !== null && day <= asOf + SOON) {
-      const line = day < asOf + WEEK ? words.thisWeek(name, onDay, amount) : words.nextWeeks(name, onDay, amount);
+      const line = day < asOf + WEEK ? words.week(name, onDay, amount) : words.threeWeeks(name, onDay, amount);
       lines.push({ rank: day < asOf + WEEK ? 3 : 4, day, line });
     }
   }
@@ -49,20 +60,17 @@ export function whatNow({ applications, names, begun, shopping, asOf, display, w
     lines.push({
       rank: 5,
       day,
-      line: words.buy(what, name, display.day(day), cost === null ? '' : `, ${money(cost, currency)}`),
+      line: words.buy(what, name, display.day(day), cost === null ? null : display.money(cost, currency)),
     });
   }
   if (lines.length === 0) {
     const next = applications
       .filter(({ date, status }) => status === 'expected' && date !== null && date > formatDay(asOf))
       .sort((a, b) => ((a.date ?? '') < (b.date ?? '') ? -1 : 1))[0];
-    return [next ? words.nothingNow(next.name, display.day(parseDay(next.date ?? '') as Day)) : words.seasonOver];
+    return [next ? words.nothing(next.name, display.day(parseDay(next.date ?? '') as Day)) : words.seasonOver];
   }
   return lines.sort((a, b) => a.rank - b.rank || a.day - b.day).map(({ line }) => line);
 }
-
-const money = (cost: number, currency: string): string =>
-  new Intl.NumberFormat('en-US', { style: 'currency', currency }).format(cost);
 
 /** An opening this many days off its usual day is worth telling. */
 const WORTH_TELLING = 3;
@@ -72,7 +80,7 @@ export function movedAgainstUsual(
   applications: readonly Application[],
   today: Today,
   display: Display,
-  words: Words,
+  { now: words }: Words,
 ): string[] {
   const moved = applications.flatMap(({ name, window, status }) => {
     const [day, usual] = [parseDay(window.opens.p50 ?? ''), parseDay(window.opens.usual ?? '')];
@@ -81,5 +89,5 @@ export function movedAgainstUsual(
       ? []
       : [words.moved(name, display.shortDay(day), againstUsual(day, usual, display))];
   });
-  return moved.length === 0 ? [] : [...moved, words.behindIt, ...today.lines.map(words.because)];
+  return moved.length === 0 ? [] : [...moved, words.behindIt, ...today.lines.map((line) => `  ${line}`)];
 }

@@ -10,7 +10,7 @@ import { type Choice, chooseDay, daysInWindow } from './choose.ts';
 import { smallestReason } from './conflict.ts';
 import { doseFor } from './dose.ts';
 import type { Ground, PublishedDay } from './ground.ts';
-import type { PlacedStep } from './placed.ts';
+import type { Gone, PlacedStep } from './placed.ts';
 import { type Progress, progressOf } from './progress.ts';
 import { rulesFor } from './rules.ts';
 import { chanceOf, edgeDay, LEAST_CHANCE, shareBy, shareHolding, type Windows, windowIn } from './windows.ts';
@@ -20,7 +20,8 @@ const CLOSED = 0.9;
 /** Days from the as-of day on which nothing is chosen where the observed weather ends too early. */
 const UNSEEN_DAYS = 5;
 /** A step that waits for one of these has nothing to wait for. */
-const GIVES_NONE: readonly Status[] = ['dropped', 'skipped', 'missed'];
+const givesNone = (status: Status): status is Gone =>
+  status === 'dropped' || status === 'skipped' || status === 'missed';
 
 /**
  * Places steps in their season: by their references, then by earliest median close, then in the order given.
@@ -58,7 +59,7 @@ export function placeSteps(ground: Ground, steps: readonly Assigned[], before: r
 
 /** The day from which a step that waits for another counts. */
 function dayGivenBy(reference: PlacedStep | undefined): Day | null {
-  if (!reference || GIVES_NONE.includes(reference.status)) return null;
+  if (!reference || givesNone(reference.status)) return null;
   return reference.progress.doneOn ?? reference.choice?.day ?? null;
 }
 
@@ -156,9 +157,8 @@ function settledAs(
   if (progress.doneOn !== null) return { status: 'done' };
   if (lawn.steps?.[id] === 'skip') return { status: 'skipped' };
   if (areas.length === 0) return { status: 'dropped', dropped: { because: 'unwanted' } };
-  const [gone] = references.filter(({ status }) => GIVES_NONE.includes(status));
-  if (gone && chance === 0)
-    return { status: 'dropped', dropped: { because: 'follows', step: gone.step.name, status: gone.status } };
+  const [gone] = references.flatMap(({ status, step }) => (givesNone(status) ? [{ step: step.name, status }] : []));
+  if (gone && chance === 0) return { status: 'dropped', dropped: { because: 'follows', ...gone } };
   const over = hasClosed(windows, asOf) && (!late || chanceOf(late) < LEAST_CHANCE || hasClosed(late, asOf));
   return over ? { status: 'missed' } : null;
 }

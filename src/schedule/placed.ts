@@ -2,17 +2,21 @@ import type { Dose } from '../amounts/product.ts';
 import type { Day } from '../base/day.ts';
 import type { Status } from '../model/season.ts';
 import type { Assigned } from './assign.ts';
+import type { Cap } from './caps.ts';
 import type { Choice } from './choose.ts';
 import type { Progress } from './progress.ts';
 import type { Forbidden } from './rules/forbidden.ts';
 import type { Windows } from './windows.ts';
 
+/** How a step stands that gives no day to those that wait for it. */
+export type Gone = Extract<Status, 'dropped' | 'skipped' | 'missed'>;
+
 /** Why a step is not planned. */
 export type Dropped =
   | { readonly because: 'unwanted' }
-  | { readonly because: 'follows'; readonly step: string; readonly status: Status }
-  /** `whole`: something of the limit may be left, but less than the label's rate. */
-  | { readonly because: 'limit'; readonly cap: string; readonly whole: boolean }
+  | { readonly because: 'follows'; readonly step: string; readonly status: Gone }
+  /** Where it holds whole doses, something of it may be left, but less than the label's rate. */
+  | { readonly because: 'limit'; readonly cap: Cap }
   | { readonly because: 'soil-test' };
 
 /** A step in its season: window, day, status, dose. */

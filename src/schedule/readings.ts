@@ -6,9 +6,10 @@ import { growthPotential } from '../climate/growth.ts';
 import { heatBetween } from '../climate/heat.ts';
 import { airMean, type Trace } from '../climate/trace.ts';
 import type { Trigger } from '../model/trigger.ts';
+import type { Words } from '../words/words.ts';
 import type { Ground } from './ground.ts';
+import { percent } from './in-words/triggers.ts';
 import type { PlacedStep } from './placed.ts';
-import type { Words } from './words/en.ts';
 
 /** Median over traces of a value, without those where it is missing; null where it is nowhere. */
 export function median(traces: readonly Trace[], reading: (trace: Trace) => number): number | null {
@@ -55,8 +56,8 @@ export function readingOf(
   if (Number.isNaN(now)) return null;
   const usual = median(climate.past(season.start, season.end), value);
   const print =
-    trigger.kind === 'degree-days' ? display.heat : trigger.kind === 'growth' ? words.percent : display.temperature;
-  return words.valueToday(
+    trigger.kind === 'degree-days' ? display.heat : trigger.kind === 'growth' ? percent : display.temperature;
+  return words.readings.valueToday(
     naming(trigger, display, words),
     print(now),
     usual === null ? null : print(usual),
@@ -67,16 +68,16 @@ export function readingOf(
 function naming(trigger: Trigger, display: Display, words: Words): string {
   switch (trigger.kind) {
     case 'soil':
-      return words.soilAt(display.soilDepth(trigger.depth), trigger.mean);
+      return words.readings.soilAt(display.soilDepth(trigger.depth), trigger.mean);
     case 'degree-days':
-      return words.heatSince(
+      return words.readings.heatSince(
         display.temperature(trigger.base),
         display.shortDay(civil(2027, trigger.from.month, Math.min(trigger.from.day, 28))),
         trigger.method,
       );
     case 'growth':
-      return words.growth(trigger.grass, trigger.mean);
+      return words.readings.growth(trigger.grass, trigger.mean);
     default:
-      return words.air('mean' in trigger ? trigger.mean : 1);
+      return words.readings.air('mean' in trigger ? trigger.mean : 1);
   }
 }

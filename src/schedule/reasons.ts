@@ -1,20 +1,24 @@
+import type { Dose } from '../amounts/product.ts';
 import type { Day } from '../base/day.ts';
 import type { Display } from '../base/display.ts';
 import { limitRate } from '../model/limit.ts';
 import { byTestOf, triggersIn } from '../model/program.ts';
 import type { Trigger } from '../model/trigger.ts';
+import type { Words } from '../words/words.ts';
 import { broughtBy, writtenAs } from './counted.ts';
 import type { DialOf } from './dial.ts';
 import type { Ground } from './ground.ts';
 import type { Stretch } from './hours/hours-on.ts';
+import { droppedInWords, forbiddenInWords, limitName, limitSource, unwantedInWords } from './in-words/rules.ts';
+import { testedInWords } from './in-words/soil-test.ts';
+import { percent, triggerInWords } from './in-words/triggers.ts';
+import { closingInWords, movedInWords, noDayInWords, openingInWords } from './in-words/window.ts';
 import type { Walks } from './passes.ts';
 import { readingOf } from './readings.ts';
 import type { TestedArea, TestedStep } from './soil-test/tested.ts';
 import { usualDate } from './usual-date.ts';
 import { type Edge, edgeDay, LEAST_CHANCE } from './windows.ts';
 import type { DosedStep } from './within-caps.ts';
-import type { Words } from './words/en.ts';
-import { triggerInWords } from './words/triggers-en.ts';
 
 /** What an application is written with. */
 export interface Writing {
@@ -40,28 +44,28 @@ export function reasons(placed: TestedStep, writing: Writing): string[] {
   const open = status === 'expected' || status === 'open' || status === 'due';
   return [
     ...standing(placed, writing),
-    words.opensWhen(rule(step.window.opens)),
+    words.window.opensWhen(rule(step.window.opens)),
     ...(open ? [...expectation(placed, writing), ...choosing(placed, writing)] : []),
-    ...(step.window.closes ? [words.closesWhen(rule(step.window.closes))] : []),
-    ...(open && placed.dose?.chosen ? [words.chosenProduct(placed.dose.product, placed.dose.chosen)] : []),
+    ...(step.window.closes ? [words.window.closesWhen(rule(step.window.closes))] : []),
+    ...(open && placed.dose?.chosen ? [productInWords(placed.dose.product, placed.dose.chosen, words)] : []),
     ...heldBack(placed, writing),
     ...askedByTest(placed, writing),
   ];
 }
 
 /** How the step stands: skipped, dropped, done, missed, late. */
-function standing(placed: DosedStep, { display, words }: Writing): string[] {
+function standing(placed: DosedStep, { display, words: { standing: words } }: Writing): string[] {
   const { step, status, progress, dropped, unwanted, areas, lateUntil } = placed;
   const note = typeof step.ifMissed === 'object' ? (step.ifMissed.note ?? null) : null;
   const lines: string[] = [];
-  if (status === 'skipped') lines.push(words.skipped());
-  if (dropped) lines.push(words.dropped(dropped, unwanted, display));
-  else if (unwanted.length > 0 && areas.length > 0) lines.push(words.onlyOn(areas, unwanted, display));
-  if (progress.doneOn !== null) lines.push(words.done(progress.doneOn, display));
+  if (status === 'skipped') lines.push(words.skipped);
+  if (dropped) lines.push(droppedInWords(dropped, unwanted, display));
+  else if (unwanted.length > 0 && areas.length > 0) lines.push(words.onlyOn(areas, unwantedInWords(unwanted, display)));
+  if (progress.doneOn !== null) lines.push(words.done(display.day(progress.doneOn)));
   else if (progress.areasDone.length > 0) lines.push(words.partlyDone(progress.areasDone));
   if (progress.firstPasses.size > 0) lines.push(words.halfDone([...progress.firstPasses.keys()]));
   if (status === 'missed') lines.push(words.missed(note, progress.entries.length > 0));
-  else if (lateUntil !== null) lines.push(words.late(note, lateUntil, display));
+  else if (lateUntil !== null) lines.push(words.late(note, display.shortDay(lateUntil)));
   return lines;
 }
 
@@ -80,29 +84,50 @@ function expectation(placed: DosedStep, { ground, display, words }: Writing): st
   const opening =
     placed.lateUntil !== null || step.window.opens.kind === 'date'
       ? []
-      : [words.opening(spread('opens'), ground.asOf, display), ...(usualDate(windows) ? [words.usualDate()] : [])];
-  return [...readings, ...opening, ...[words.closing(spread('closes'), display)].flatMap((line) => line ?? [])];
+      : [
+          openingInWords(spread('opens'), ground.asOf, display),
+          ...(usualDate(windows) ? [words.window.usualDate] : []),
+        ];
+  return [...readings, ...opening, ...[closingInWords(spread('closes'), display)].flatMap((line) => line ?? [])];
 }
 
 /** The reason that names the chosen day, with its odds; null where none is chosen. */
 export function whyNow({ choice, pinned }: DosedStep, { display, words }: Pick<Writing, 'display' | 'words'>) {
-  if (!choice) return null;
-  return pinned ? words.pinned(choice.day, choice.inWindow, display) : words.chosen(choice, display);
+  return choice && words.choice[pinned ? 'pinned' : 'chosen'](display.day(choice.day), percent(choice.inWindow));
 }
 
 /** Why this day, and no other. */
-function choosing(placed: DosedStep, { display, words }: Writing): string[] {
+function choosing(placed: DosedStep, writing: Writing): string[] {
+  const {
+    display,
+    words: { choice: words },
+  } = writing;
   const { choice, chance, blocked, dueSince, passedOver } = placed;
   const lines: string[] = [];
-  const now = whyNow(placed, { display, words });
+  const now = whyNow(placed, writing);
   if (now !== null) lines.push(now);
-  else lines.push(chance < LEAST_CHANCE ? words.unlikely(chance) : words.noDay(blocked, display));
-  if (choice && blocked.length > 0) lines.push(words.pinnedAgainst(blocked, display));
-  if (choice && choice.insteadOf !== null) lines.push(words.kept(choice.insteadOf, display));
-  if (choice?.moved) lines.push(words.movedFrom(choice.moved, display));
-  if (dueSince !== null) lines.push(words.dueSince(dueSince, display));
-  if (passedOver) lines.push(words.passedOver(passedOver.day, passedOver.isBest, passedOver.rule, display));
+  else lines.push(chance < LEAST_CHANCE ? words.unlikely(percent(chance)) : noDayInWords(blocked, display));
+  if (choice && blocked.length > 0)
+    lines.push(words.pinnedAgainst(blocked.map((rule) => forbiddenInWords(rule, display))));
+  if (choice && choice.insteadOf !== null) lines.push(words.kept(display.day(choice.insteadOf)));
+  if (choice?.moved)
+    lines.push(words.movedFrom(display.day(choice.moved.from), movedInWords(choice.moved.reason, display)));
+  if (dueSince !== null) lines.push(words.dueSince(display.day(dueSince)));
+  if (passedOver) {
+    const { day, isBest, rule } = passedOver;
+    lines.push(words.passedOver(display.day(day), isBest, forbiddenInWords(rule, display)));
+  }
   return lines;
+}
+
+/** Why a product was taken rather than another. */
+function productInWords(
+  product: Dose['product'],
+  { over, by }: NonNullable<Dose['chosen']>,
+  { product: words }: Words,
+): string {
+  const name = (one: Dose['product']) => one?.name ?? one?.id ?? '';
+  return by === 'only' ? words.only(name(product)) : words.chosen(name(product), name(over), words.because[by]);
 }
 
 /** The limits that held the amounts below what the program asks. */
@@ -112,12 +137,12 @@ function heldBack({ shares, dose }: DosedStep, { display, words }: Writing): str
     if (!cap) return [];
     const whole = broughtBy(dose, cap.counted);
     const rate = (value: number) => limitRate(value, writtenAs(cap.counted), display);
-    return [words.held(area, rate(whole), rate(share * whole), cap.name, cap.source)];
+    return [words.product.held(area, rate(whole), rate(share * whole), limitName(cap, words), limitSource(cap, words))];
   });
 }
 
 /** What soil tests ask for, over the areas that are asked for the same. */
-function askedByTest({ step, tested, choice }: TestedStep, { display, words }: Writing): string[] {
+function askedByTest({ step, tested, choice }: TestedStep, { display }: Writing): string[] {
   const spacing = byTestOf(step)?.spacing;
   const next = choice && spacing !== undefined ? choice.day + Math.ceil(spacing) : null;
   const groups = new Map<string, TestedArea[]>();
@@ -128,15 +153,8 @@ function askedByTest({ step, tested, choice }: TestedStep, { display, words }: W
   }
   return [...groups.values()].flatMap((group) => {
     const [first] = group;
-    return first
-      ? [
-          words.tested(
-            group.map(({ area }) => area),
-            first,
-            next,
-            display,
-          ),
-        ]
-      : [];
+    if (!first) return [];
+    const areas = group.map(({ area }) => area);
+    return [testedInWords(areas, first, next, display)];
   });
 }

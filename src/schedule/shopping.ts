@@ -7,8 +7,9 @@ import type { Journal } from '../model/journal.ts';
 import type { Lawn } from '../model/lawn.ts';
 import { type Product, packagesOf } from '../model/product.ts';
 import type { Application, Purchase } from '../model/season.ts';
+import type { Words } from '../words/words.ts';
+import { keepingOf } from './in-words/keeping.ts';
 import { onShelf, workOf } from './shelf.ts';
-import { keepingOf } from './words/keeping-en.ts';
 
 /** Days before the work by which to buy; common practice. */
 const AHEAD = 7;
@@ -26,12 +27,13 @@ interface ShoppingInput {
   readonly journal: Journal;
   readonly asOf: Day;
   readonly display: Display;
+  readonly words: Words;
 }
 
 /** What to buy for the work still to come: need less shelf, in packages. */
 export function shoppingFor(
   applications: readonly Application[],
-  { products, lawn, journal, asOf, display }: ShoppingInput,
+  { products, lawn, journal, asOf, display, words }: ShoppingInput,
 ): Purchase[] {
   return needsOf(applications, products).map(({ product, amount, uses }) => {
     const shelf = onShelf(product, amount.by, lawn, workOf(journal, applications, products));
@@ -66,7 +68,7 @@ export function shoppingFor(
       leftKg: rest.kg,
       leftL: rest.l,
       left: left === null || left <= 1e-9 ? null : inWords({ by: amount.by, value: left }, display),
-      keeps: left === null || left <= 1e-9 ? null : keepingOf(product),
+      keeps: left === null || left <= 1e-9 ? null : keepingOf(product, words),
     };
   });
 }

@@ -5,9 +5,9 @@ import { heatBetween, TOLD_HEAT } from '../climate/heat.ts';
 import { airMean, type Trace } from '../climate/trace.ts';
 import type { Climate } from '../climate/traces.ts';
 import type { Signals, Today } from '../model/signals.ts';
+import type { Words } from '../words/words.ts';
 import { median } from './readings.ts';
 import type { SeasonYear } from './season-year.ts';
-import type { Words } from './words/en.ts';
 
 const tenth = (value: number | null): number | null =>
   value === null || Number.isNaN(value) ? null : Math.round(value * 10) / 10;
@@ -42,8 +42,9 @@ export function todayOf(
   };
   const line = (what: string, key: keyof typeof today, print: (value: number) => string) => {
     const [value, other] = [today[key], usually[key]];
-    if (value === null) return other === null ? [] : [words.usualToday(what, print(other), display.shortDay(day))];
-    return [words.valueToday(what, print(value), other === null ? null : print(other), display.shortDay(day))];
+    if (value === null)
+      return other === null ? [] : [words.readings.usualToday(what, print(other), display.shortDay(day))];
+    return [words.readings.valueToday(what, print(value), other === null ? null : print(other), display.shortDay(day))];
   };
   return {
     date: seen === null ? null : formatDay(seen),
@@ -51,17 +52,17 @@ export function todayOf(
     usual: usually,
     title:
       today.soil5C === null && usually.soil5C === null
-        ? words.noSoil
-        : words.soilTitle(
+        ? words.readings.noSoil
+        : words.readings.soilTitle(
             display.soilDepth(SHALLOW),
             today.soil5C === null ? null : display.temperature(today.soil5C),
             usually.soil5C === null ? null : display.temperature(usually.soil5C),
           ),
     lines: [
-      ...line(words.soilAt(display.soilDepth(SHALLOW), 1), 'soil5C', display.temperature),
-      ...line(words.soilAt(display.soilDepth(DEEP), 1), 'soil10C', display.temperature),
+      ...line(words.readings.soilAt(display.soilDepth(SHALLOW), 1), 'soil5C', display.temperature),
+      ...line(words.readings.soilAt(display.soilDepth(DEEP), 1), 'soil10C', display.temperature),
       ...line(
-        words.heatSince(display.temperature(TOLD_HEAT.base), display.shortDay(from), TOLD_HEAT.method),
+        words.readings.heatSince(display.temperature(TOLD_HEAT.base), display.shortDay(from), TOLD_HEAT.method),
         'degreeDays10C',
         display.heat,
       ),

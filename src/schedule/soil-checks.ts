@@ -1,7 +1,7 @@
 import type { SoilCheck } from '../model/around-work.ts';
 import { type Step, triggersIn } from '../model/program.ts';
+import { triggerInWords } from './in-words/triggers.ts';
 import type { Writing } from './reasons.ts';
-import { triggerInWords } from './words/triggers-en.ts';
 
 /** The readings of the soil by which a step's window opens. */
 export const soilChecksOf = ({ window }: Step, { display }: Writing): SoilCheck[] =>

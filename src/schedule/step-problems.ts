@@ -4,9 +4,9 @@ import { type Problem, problem } from '../base/problem.ts';
 import { isPesticide, type Product } from '../model/product.ts';
 import type { Step } from '../model/program.ts';
 import { activeOn } from './counted.ts';
+import { forbiddenInWords } from './in-words/rules.ts';
 import type { PlacedStep } from './placed.ts';
 import { LEAST_CHANCE } from './windows.ts';
-import { forbiddenInWords } from './words/rules-en.ts';
 
 /** Why a step's amount is left open. */
 function missingProblem({ id, apply }: Step, dose: Extract<Dose, { rate: null }>): Problem {

@@ -5,6 +5,7 @@ import type { Rate } from '../model/fields.ts';
 import type { Product } from '../model/product.ts';
 import type { AreaAmount, Tank } from '../model/season.ts';
 import type { Sprayer } from '../model/sprayer.ts';
+import { fillInWords } from './in-words/sprayer.ts';
 import type { Writing } from './reasons.ts';
 import { sprayerOf } from './sprayer.ts';
 import type { DosedStep } from './within-caps.ts';
@@ -78,7 +79,7 @@ export function tanksOf(placed: DosedStep, areas: readonly AreaAmount[], writing
       const amount = inTank(fill, mix, placed, writing);
       const isFull = fill.spray >= sprayer.tank * (1 - HAIR);
       const kind = isFull ? 'full' : mix.fills.length === 1 ? 'only' : 'last';
-      const line = writing.words.tank(fill, kind, product ? amount : null, writing.display);
+      const line = fillInWords(fill, kind, product ? amount : null, writing.display);
       return {
         areas: mix.areas,
         count: fill.count,
@@ -88,7 +89,7 @@ export function tanksOf(placed: DosedStep, areas: readonly AreaAmount[], writing
         productKg: product?.by === 'mass' ? product.value : null,
         productL: product?.by === 'volume' ? product.value * 1000 : null,
         amount,
-        line: mixes.length > 1 ? writing.words.tanksFor(mix.areas, line) : line,
+        line: mixes.length > 1 ? writing.words.sprayer.tanksFor(mix.areas, line) : line,
       };
     }),
   );
@@ -103,7 +104,12 @@ export function sprayingInWords(
 ): string[] {
   if (!sprays(placed) || areas.length === 0) return [];
   const sprayer = sprayerOf(ground.lawn, display, words);
-  if (!sprayer) return [words.noSprayer];
+  if (!sprayer) return [words.sprayer.none];
   const isThick = tanks.some(({ waterL }) => waterL === 0);
-  return [...sprayer.how, ...tanks.map(({ line }) => line), ...(isThick ? [words.tooThick] : []), words.mixing];
+  return [
+    ...sprayer.how,
+    ...tanks.map(({ line }) => line),
+    ...(isThick ? [words.sprayer.tooThick] : []),
+    words.sprayer.mixing,
+  ];
 }

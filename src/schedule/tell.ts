@@ -5,6 +5,7 @@ import { zoneAt } from '../base/zone.ts';
 import type { Product } from '../model/product.ts';
 import { feedKeyOf, type Telling } from '../model/reader.ts';
 import type { Season } from '../model/season.ts';
+import { wordsOf } from '../words/words.ts';
 import { applicationOf } from './application.ts';
 import { dialOf } from './dial.ts';
 import { limitProblems, limitsOf } from './limits.ts';
@@ -18,7 +19,6 @@ import { shoppingFor } from './shopping.ts';
 import { signalsOf, todayOf } from './signals.ts';
 import { sprayerOf } from './sprayer.ts';
 import { stepProblems } from './step-problems.ts';
-import { en } from './words/en.ts';
 
 /**
  * A placed season in words, for one reader: the same days and amounts whatever the units and the language.
@@ -35,12 +35,15 @@ export function tellSeason(value: PlacedSeason, input: PlanInput, telling: Telli
   const language = telling.language ?? lawn.display?.language ?? 'en-US';
   const currency = telling.currency ?? lawn.display?.currency ?? 'USD';
   const display = displayOf(units, language);
+  const words = wordsOf(language);
+  // Problems are for whoever mends the files, and have one language.
+  const plain = words === wordsOf('en') ? display : displayOf(units, 'en');
   const zone = lawn.timezone ?? zoneAt(lawn.location.latitude, lawn.location.longitude);
   const writing: Writing = {
     ground,
     areas,
     display,
-    words: en,
+    words,
     walks: walksOf(lawn),
     dial: dialOf(ground, placed, areas),
     zone,
@@ -49,14 +52,14 @@ export function tellSeason(value: PlacedSeason, input: PlanInput, telling: Telli
   const inTime = [...placed].sort((a, b) => dayOf(a) - dayOf(b));
   const applications = inTime.map((one) => applicationOf(one, writing));
 
-  const today = todayOf(climate, season, asOf, southern, display, en);
-  const shopping = shoppingFor(applications, { products, lawn, journal, asOf, display });
+  const today = todayOf(climate, season, asOf, southern, display, words);
+  const shopping = shoppingFor(applications, { products, lawn, journal, asOf, display, words });
   const first = placed.filter((one) => one.season.start <= asOf);
   const limits = limitsOf(first, ground, areas);
   const problems = unique([
     ...weatherProblems,
-    ...stepProblems(placed, display),
-    ...limitProblems(first, limits, ground, areas, display),
+    ...stepProblems(placed, plain),
+    ...limitProblems(first, limits, ground, areas, plain),
   ]);
   return {
     kind: 'season',
@@ -87,12 +90,12 @@ export function tellSeason(value: PlacedSeason, input: PlanInput, telling: Telli
       shopping,
       asOf,
       display,
-      words: en,
+      words,
       currency,
     }),
-    moved: movedAgainstUsual(applications, today, display, en),
+    moved: movedAgainstUsual(applications, today, display, words),
     today,
-    sprayer: sprayerOf(lawn, display, en),
+    sprayer: sprayerOf(lawn, display, words),
     applications,
     shopping,
     shelf: shelfOf(lawn, products, workOf(journal, applications, products)),

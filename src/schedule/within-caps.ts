@@ -100,7 +100,7 @@ export function withinCaps(
       shares: own,
       status: 'dropped',
       choice: null,
-      dropped: { because: 'limit', cap: cap.name, whole: cap.whole },
+      dropped: { because: 'limit', cap },
     };
   });
 }

@@ -4,12 +4,12 @@ import { formatDay } from '../base/day.ts';
 import { type Problem, problem } from '../base/problem.ts';
 import { formatInstant } from '../base/zone.ts';
 import { type Compiled, compile } from '../compile.ts';
-import { changeWords } from '../emit/changes/words-en.ts';
 import { compareSeasons, movesInWords } from '../emit/compare.ts';
 import { planReport, stepReport } from '../emit/report.ts';
 import { folded } from '../emit/table.ts';
 import type { Detail } from '../model/reader.ts';
 import type { Season } from '../model/season.ts';
+import { wordsOf } from '../words/words.ts';
 import { lookupFrom, readText } from './files.ts';
 import type { Io } from './io.ts';
 import { ledgerPath } from './ledger-file.ts';
@@ -85,7 +85,7 @@ export function planCommand(words: readonly string[], options: PlanOptions, io: 
         .flatMap((line) => folded(`  ${line}`, io.columns))
         .join('\n')}\n`,
     );
-  io.stdout(seenChanges(made, made.written !== null, io.columns));
+  io.stdout(seenChanges(made, season.display.language, made.written !== null, io.columns));
   if (problems.length > 0) io.stderr('\n');
   printProblems(problems, io);
   io.stdout(made.written === null ? NOT_WRITTEN : subscribing(made.written, io.columns));
@@ -169,13 +169,15 @@ function readEarlier(
 /** What subscribers see change, or would see where nothing was written. */
 function seenChanges(
   { changes, feed }: Pick<Compiled, 'changes' | 'feed'>,
+  language: string,
   isWritten: boolean,
   columns: number,
 ): string {
   const { told, isFirst } = changes ?? { told: [], isFirst: false };
-  const lines = isFirst ? [changeWords.firstFeed(eventsIn(feed))] : told.map(({ text }) => text);
-  const title = isWritten ? changeWords.seen : changeWords.wouldSee;
-  const shown = lines.length > 0 ? lines : [changeWords.nothing];
+  const words = wordsOf(language).changes;
+  const lines = isFirst ? [words.firstFeed(eventsIn(feed))] : told.map(({ text }) => text);
+  const title = isWritten ? words.seen : words.wouldSee;
+  const shown = lines.length > 0 ? lines : [words.nothing];
   return `\n${title}\n${shown.flatMap((line) => folded(`  ${line}`, columns)).join('\n')}\n`;
 }
 

@@ -23,6 +23,19 @@ const of = (value: number, unit: string, product: Product, display = us, held = 
     held,
   );
 
+describe('in Spanish', () => {
+  const [spain, latin] = [displayOf('metric', 'es-ES'), displayOf('us', 'es-US')];
+  test.each([
+    ['a decimal sign of its own', of(2.573, 'kg', feed, spain).words, '2,57 kg'],
+    ['the same in what was rounded', of(94.3, 'kg', feed, spain).exact, '94,3 kg'],
+    ['ounces of fluid', of(12, 'floz', liquid, latin).words, '12 oz líq'],
+    ['cups', of(12, 'floz', liquid, latin).aid, '1.5 tazas'],
+    ['two units that are fine', of(0.36, 'oz', feed, displayOf('us', 'es-ES')).words, '10,2 g (0,36 oz)'],
+    ['half packages', of(20, 'lb', bagged, latin).aid, 'medio envase de 40 lb'],
+    ['whole packages', of(80, 'lb', bagged, latin).aid, '2 envases de 40 lb'],
+  ])('%s', (_, shown, expected) => expect(shown).toBe(expected));
+});
+
 describe('by weight', () => {
   test.each([
     ['an amount that is measured as it stands', 4, 'lb', '4 lb'],

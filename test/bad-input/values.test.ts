@@ -28,6 +28,12 @@ describe('words and measures', () => {
     ['a number without a unit', inLawn('50 ft', '50'), 1, ['wrong-type lawn.yaml:9:31']],
     ['a rate on no area', inProgram('lb/1000 sqft', 'lb/0 sqft'), 1, ['wrong-type program.yaml:11:29']],
     ['a misspelt grass', inLawn('tall-fescue', 'tall-fescu'), 1, ['unknown-word lawn.yaml:6:8']],
+    [
+      'a language without words',
+      { 'lawn.yaml': `${lawn}display: { language: fr-FR }\n` },
+      1,
+      ['unknown-word lawn.yaml:11:22'],
+    ],
     ['a misspelt zone', inLawn('America/New_York', 'America/NewYork'), 1, ['unknown-word lawn.yaml:5:11']],
     ['a latitude beyond every lawn', inLawn('latitude: 39', 'latitude: 139'), 1, ['out-of-range lawn.yaml:4:23']],
     ['a day that does not exist', inProgram('10-01', '02-30'), 1, ['not-a-date program.yaml:10:55']],

@@ -95,6 +95,28 @@ describe('metric', () => {
   ])('%s', (shown, expected) => expect(shown).toBe(expected));
 });
 
+describe('languages', () => {
+  const [spain, mexico] = [displayOf('metric', 'es-ES'), displayOf('metric', 'es-MX')];
+  const latin = displayOf('us', 'es-US');
+  test.each([
+    [spain.mass(1.5), '1,5 kg'],
+    [mexico.mass(1.5), '1.5 kg'],
+    [spain.temperature(-3.14), '-3,1 °C'],
+    [spain.number('12.25'), '12,25'],
+    [displayOf('us', 'es-ES').area(1175.3), '12.651 pies²'],
+    [latin.area(175.3), '1,887 pies²'],
+    [latin.depth(0.0127), '0.5 pulg'],
+    [latin.volumeRate(0.0000295735295625 / 92.90304), '1 oz líq/1000 pies²'],
+    [latin.shortDay(civil(2027, 4, 3)), '3 abr'],
+    [displayOf('us', 'en-GB').fullDay(civil(2027, 4, 3)), 'Sat, 3 Apr 2027'],
+    [us.fullDay(civil(2027, 4, 3)), 'Sat, Apr 3, 2027'],
+    [us.money(1234.5, 'USD'), '$1,234.50'],
+    // A space that does not break.
+    [spain.money(27, 'EUR').replace('\u00a0', ' '), '27,00 €'],
+    [displayOf('us', 'fr').distance(3.048), '10 ft'],
+  ])('%s', (shown, expected) => expect(shown).toBe(expected));
+});
+
 describe('an amount of pesticide', () => {
   const amount = fc.double({ min: 1e-3, max: 500, noNaN: true });
   const read = (text: string, measure: 'mass' | 'volume') => {

@@ -83,7 +83,7 @@ const UNTIL_AREA = [
   type('Place', '43004'),
   type('Elevation', ''),
   type('Units', ''),
-  type('Days and months', ''),
+  type('Language of the plan', ''),
   type('Grass:', 'tall'),
   type('Program', ''),
 ];
@@ -109,7 +109,7 @@ describe.skipIf(!has)(name, () => {
       type('expected a length', '900 ft'),
       type('Units', 'both'),
       type('Allowed: us, metric', 'us'),
-      type('Days and months', ''),
+      type('Language of the plan', ''),
       type('Grass:', 'moss'),
       type('is not allowed here', 'tall'),
       type('Program', ''),

@@ -135,12 +135,14 @@ describe('limits that a label entry lacks', () => {
   const yearly = (activePerYear: Record<string, number>, more = {}) =>
     missingLimits({ ...product, ...more, label: { ...label, activePerYear } });
   test('are told of the active of two that is not limited', () => {
-    expect(yearly({ a: 0.001 })).toEqual(['per-year of b']);
+    expect(yearly({ a: 0.001 })).toEqual([{ key: 'per-year', active: 'b' }]);
     expect(yearly({ a: 0.001, b: 0.001 })).toEqual([]);
-    expect(yearly({})).toEqual(['per-year']);
+    expect(yearly({})).toEqual([{ key: 'per-year', active: null }]);
   });
   test('are told where an active is limited that the product does not name', () =>
-    expect(yearly({ c: 0.001 }, { actives: undefined, pesticide: 'insecticide' })).toEqual(['per-year']));
+    expect(yearly({ c: 0.001 }, { actives: undefined, pesticide: 'insecticide' })).toEqual([
+      { key: 'per-year', active: null },
+    ]));
 });
 
 describe('what cannot be counted is said', () => {

@@ -1,6 +1,7 @@
 import type { Display, Rounding } from '../../base/display.ts';
 import type { Amount } from '../../model/fields.ts';
 import { isPesticide, type Product, packagesOf } from '../../model/product.ts';
+import { wordsOf } from '../../words/words.ts';
 import { inWords, roundingOf } from './in-words.ts';
 import { isNear, type Step, stepsFor } from './steps.ts';
 
@@ -40,15 +41,15 @@ export function measurable(amount: Amount, product: Product, display: Display, h
   const ofHalf = half && inSteps(half.value, asked, rounding, steps);
   const found = ofHalf ?? inSteps(asked, asked, rounding, steps);
   // Less than the finest scale or syringe can tell: three digits, and whoever measures it sees to it.
-  if (!found) return { ...base, amount, words: steps.at(-1)?.exact(asked, rounding) ?? '' };
+  if (!found) return { ...base, amount, words: steps.at(-1)?.exact(asked, display, rounding) ?? '' };
   const { step, value } = found;
-  const exact = step.exact(asked);
+  const exact = step.exact(asked, display);
   return {
     amount: { ...amount, value },
-    words: step.words({ value, asked, rounding }),
-    aid: half && ofHalf ? packagesInWords(half, display) : (step.aid?.(value) ?? null),
+    words: step.words({ value, asked, rounding }, display),
+    aid: half && ofHalf ? packagesInWords(half, display) : (step.aid?.(value, display) ?? null),
     rounding,
-    exact: Math.abs(value - asked) > asked * 1e-3 && exact !== step.exact(value) ? exact : null,
+    exact: Math.abs(value - asked) > asked * 1e-3 && exact !== step.exact(value, display) ? exact : null,
   };
 }
 
@@ -84,9 +85,9 @@ function halfPackages(amount: Amount, product: Product, rounding: Rounding): Hal
 }
 
 function packagesInWords({ count, size }: Halves, display: Display): string {
+  const { work } = wordsOf(display.language);
   const of = inWords(size, display);
   const whole = Math.floor(count + HAIR);
   const half = count - whole > HAIR;
-  if (whole === 0) return `half a package of ${of}`;
-  return `${whole}${half ? '½' : ''} ${whole > 1 || half ? 'packages' : 'package'} of ${of}`;
+  return whole === 0 ? work.halfPackage(of) : work.packages(`${whole}${half ? '½' : ''}`, whole === 1 && !half, of);
 }

@@ -1,6 +1,7 @@
-import { type Rounding, significant, type UnitSystem } from '../../base/display.ts';
+import { type Display, type Rounding, significant, type UnitSystem } from '../../base/display.ts';
 import { factorOf } from '../../base/units.ts';
 import type { Amount } from '../../model/fields.ts';
+import { wordsOf } from '../../words/words.ts';
 
 /** Rounding may change an amount by this share: a fifth of the ±5 % within which a spreader is taken to be right. */
 const SHARE = 0.01;
@@ -24,11 +25,11 @@ export interface Step {
   /** The step is for amounts from here on [kg or m³]; a cup of grains of sand is no measure. */
   readonly from: number;
   /** An amount that is a whole number of steps, in words. */
-  readonly words: (stepped: Stepped) => string;
+  readonly words: (stepped: Stepped, display: Display) => string;
   /** Any amount in the unit of the words, to three digits and no coarser than the step. */
-  readonly exact: (value: number, rounding?: Rounding) => string;
+  readonly exact: (value: number, display: Display, rounding?: Rounding) => string;
   /** A whole number of steps in kitchen measures, beside the words; never for a pesticide. */
-  readonly aid?: (value: number) => string;
+  readonly aid?: (value: number, display: Display) => string;
 }
 
 /** A number without trailing zeros. */
@@ -42,27 +43,33 @@ function toThree(value: number, size: number, rounding?: Rounding): string {
 
 const decimalsOf = (size: number): number => (String(size).split('.')[1] ?? '').length;
 
+/** The name of a unit for a reader. */
+type Named = (display: Display) => string;
+
 /** Steps of one unit, in words as a plain number of it. */
-const stepsOf = (unit: string, name: string, sizes: readonly number[], from = 0): Step[] =>
+const stepsOf = (unit: string, name: Named, sizes: readonly number[], from = 0): Step[] =>
   sizes.map((size) => ({
     size: size * factorOf(unit),
     from: from * factorOf(unit),
-    words: ({ value }) => `${plain(value / factorOf(unit), 3)} ${name}`,
-    exact: (value, rounding) => `${toThree(value / factorOf(unit), size, rounding)} ${name}`,
+    words: ({ value }, display) => `${display.number(plain(value / factorOf(unit), 3))} ${name(display)}`,
+    exact: (value, display, rounding) =>
+      `${display.number(toThree(value / factorOf(unit), size, rounding))} ${name(display)}`,
   }));
 
 /** Steps of a small unit, in words of a large one and what is over. @param each Small ones in a large one. */
-function mixedSteps(large: string, small: string, name: string, each: number, sizes: readonly number[]): Step[] {
-  const mixed = (count: number) => {
+function mixedSteps(large: string, small: string, name: Named, each: number, sizes: readonly number[]): Step[] {
+  const mixed = (count: number, display: Display) => {
     const whole = Math.floor(count / each);
     const rest = plain(count - whole * each, 3);
-    return [whole > 0 ? `${whole} ${large}` : '', rest !== '0' ? `${rest} ${name}` : ''].filter(Boolean).join(' ');
+    return [whole > 0 ? `${whole} ${large}` : '', rest !== '0' ? `${display.number(rest)} ${name(display)}` : '']
+      .filter(Boolean)
+      .join(' ');
   };
   return sizes.map((size) => ({
     size: size * factorOf(small),
     from: 0,
-    words: ({ value }) => mixed(Math.round((value / factorOf(small)) * 1000) / 1000),
-    exact: (value, rounding) => mixed(Number(toThree(value / factorOf(small), 0.1, rounding))),
+    words: ({ value }, display) => mixed(Math.round((value / factorOf(small)) * 1000) / 1000, display),
+    exact: (value, display, rounding) => mixed(Number(toThree(value / factorOf(small), 0.1, rounding)), display),
   }));
 }
 
@@ -76,22 +83,25 @@ function fewDigits({ value, asked, rounding }: Stepped, unit: string): string {
 }
 
 /** Steps in a metric unit, with the other one beside it: what only a fine scale or a syringe can tell. */
-const fineSteps = (unit: string, sizes: readonly number[], beside: string, name: string): Step[] =>
+const fineSteps = (unit: string, sizes: readonly number[], beside: string, name: Named): Step[] =>
   sizes.map((size) => ({
     size: size * factorOf(unit),
     from: 0,
-    words: (stepped) => `${plain(stepped.value / factorOf(unit), 1)} ${unit} (${fewDigits(stepped, beside)} ${name})`,
-    exact: (value, rounding) => `${toThree(value / factorOf(unit), size, rounding)} ${unit}`,
+    words: (stepped, display) =>
+      `${display.number(plain(stepped.value / factorOf(unit), 1))} ${unit} (${display.number(fewDigits(stepped, beside))} ${name(display)})`,
+    exact: (value, display, rounding) => `${display.number(toThree(value / factorOf(unit), size, rounding))} ${unit}`,
   }));
+
+const floz: Named = ({ unitNames }) => unitNames.floz;
 
 const cup: Step = {
   size: factorOf('cup') / 4,
   from: factorOf('cup') / 4,
-  words: ({ value }) => `${plain(value / factorOf('floz'), 2)} fl oz`,
-  exact: (value) => `${toThree(value / factorOf('floz'), 1)} fl oz`,
-  aid: (value) => {
+  words: ({ value }, display) => `${display.number(plain(value / factorOf('floz'), 2))} ${floz(display)}`,
+  exact: (value, display) => `${display.number(toThree(value / factorOf('floz'), 1))} ${floz(display)}`,
+  aid: (value, display) => {
     const cups = value / factorOf('cup');
-    return `${plain(cups, 2)} ${cups > 1 ? 'cups' : 'cup'}`;
+    return wordsOf(display.language).work.cups(display.number(plain(cups, 2)), cups > 1);
   },
 };
 
@@ -99,30 +109,36 @@ const CUBIC_FOOT = 0.3048 ** 3;
 const cubicFeet: Step = {
   size: CUBIC_FOOT,
   from: 2 * CUBIC_FOOT,
-  words: ({ value }) => `${plain(value / CUBIC_FOOT, 0)} cu ft`,
-  exact: (value) => `${toThree(value / CUBIC_FOOT, 1)} cu ft`,
+  words: ({ value }, { unitNames }) => `${plain(value / CUBIC_FOOT, 0)} ${unitNames.cuft}`,
+  exact: (value, { number, unitNames }) => `${number(toThree(value / CUBIC_FOOT, 1))} ${unitNames.cuft}`,
 };
+
+/** A unit that every language writes alike. */
+const as =
+  (name: string): Named =>
+  () =>
+    name;
 
 /** Steps from coarse to fine, as usual scales, jugs and barrows have them: common practice. */
 const steps: Record<UnitSystem, Record<Amount['by'] | 'heap', readonly Step[]>> = {
   us: {
     mass: [
-      ...stepsOf('lb', 'lb', [1, 0.5, 0.1], 1),
-      ...mixedSteps('lb', 'oz', 'oz', 16, [1, 0.5, 0.1]),
-      ...fineSteps('g', [0.1], 'oz', 'oz'),
+      ...stepsOf('lb', as('lb'), [1, 0.5, 0.1], 1),
+      ...mixedSteps('lb', 'oz', as('oz'), 16, [1, 0.5, 0.1]),
+      ...fineSteps('g', [0.1], 'oz', as('oz')),
     ],
     volume: [
-      ...stepsOf('gal', 'gal', [1, 0.5, 0.25], 1),
+      ...stepsOf('gal', as('gal'), [1, 0.5, 0.25], 1),
       cup,
-      ...mixedSteps('gal', 'floz', 'fl oz', 128, [1, 0.5]),
-      ...fineSteps('mL', [1, 0.1], 'floz', 'fl oz'),
+      ...mixedSteps('gal', 'floz', floz, 128, [1, 0.5]),
+      ...fineSteps('mL', [1, 0.1], 'floz', floz),
     ],
-    heap: [...stepsOf('cuyd', 'cu yd', [0.5, 0.25], 0.25), cubicFeet],
+    heap: [...stepsOf('cuyd', ({ unitNames }) => unitNames.cuyd, [0.5, 0.25], 0.25), cubicFeet],
   },
   metric: {
-    mass: [...stepsOf('kg', 'kg', [1, 0.5, 0.1, 0.01], 1), ...stepsOf('g', 'g', [10, 5, 1, 0.1])],
-    volume: [...stepsOf('L', 'L', [1, 0.5, 0.1], 1), ...stepsOf('mL', 'mL', [10, 5, 1, 0.1])],
-    heap: [...stepsOf('m3', 'm³', [0.5, 0.1, 0.05], 0.1)],
+    mass: [...stepsOf('kg', as('kg'), [1, 0.5, 0.1, 0.01], 1), ...stepsOf('g', as('g'), [10, 5, 1, 0.1])],
+    volume: [...stepsOf('L', as('L'), [1, 0.5, 0.1], 1), ...stepsOf('mL', as('mL'), [10, 5, 1, 0.1])],
+    heap: [...stepsOf('m3', as('m³'), [0.5, 0.1, 0.05], 0.1)],
   },
 };
 

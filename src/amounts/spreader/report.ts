@@ -8,7 +8,7 @@ import type { AreaReport, PassReport, SettingAdvice } from '../../model/spreader
 import type { AreaWalk, HalfWalk } from '../../model/walk.ts';
 import { adviseSetting, type DialOptions, type DialRecord } from '../dial/advise.ts';
 import { firstSetting } from '../dial/dial.ts';
-import { adviceInWords } from '../dial/words-en.ts';
+import { adviceInWords } from '../dial/in-words.ts';
 import { courseLength, TOLERANCE } from './calibration.ts';
 import { speedOf, swathOf } from './spreader.ts';
 
@@ -131,7 +131,7 @@ function settingOf(
   if (rate === null) return { setting: firstSetting(dial), basis: 'first', learned: [] };
   const advice = adviseSetting(records, dial, rate, { rounding: pesticide ? 'down' : 'nearest', most });
   // A first setting has words of its own; what goes with it has not.
-  const learned = adviceInWords(advice, 'By the journal', display).slice(advice.basis === 'first' ? 1 : 0);
+  const learned = adviceInWords(advice, 'journal', display).slice(advice.basis === 'first' ? 1 : 0);
   return { setting: advice.setting, basis: advice.basis, learned };
 }
 

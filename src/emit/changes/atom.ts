@@ -1,8 +1,8 @@
 import { contentHash } from '../../base/hash.ts';
 import type { Season } from '../../model/season.ts';
+import { wordsOf } from '../../words/words.ts';
 import { escaped } from '../html.ts';
 import type { Digest } from './digest.ts';
-import { changeWords as words } from './words-en.ts';
 
 /**
  * A digest as an Atom feed: an entry a change, the latest first.
@@ -15,7 +15,7 @@ export function atomFeed({ began, entries }: Digest, { feedKey, lawnName, displa
     '<?xml version="1.0" encoding="utf-8"?>',
     `<feed xmlns="http://www.w3.org/2005/Atom" xml:lang="${escaped(display.language)}">`,
     `  <id>${idOf(feedKey, 'changes')}</id>`,
-    `  <title>${asXml(words.digestTitle(lawnName))}</title>`,
+    `  <title>${asXml(wordsOf(display.language).changes.digestTitle(lawnName))}</title>`,
     `  <updated>${updated}</updated>`,
     '  <author><name>soilclock</name></author>',
     ...entries.flatMap(({ uid, sequence, what, at, title, text }) => [

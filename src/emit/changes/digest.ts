@@ -2,9 +2,9 @@ import * as v from 'valibot';
 import { formatDay, parseDay } from '../../base/day.ts';
 import { displayOf } from '../../base/display.ts';
 import type { Season } from '../../model/season.ts';
+import { wordsOf } from '../../words/words.ts';
 import { dayText } from '../day-text.ts';
 import type { Told } from './words.ts';
-import { changeWords as words } from './words-en.ts';
 
 /** Weeks that a digest goes back. */
 const WEEKS = 4;
@@ -55,6 +55,7 @@ export function digestWith(kept: Digest | null, told: readonly Told[], asOf: str
 /** A digest as plain text: a heading a day, the latest first. */
 export function digestText({ entries }: Digest, season: Season): string {
   const { asOf, lawnName } = season;
+  const words = wordsOf(season.display.language).changes;
   const display = displayOf(season.display.units, season.display.language);
   const days = [...new Set(entries.map(({ day }) => day))];
   const blocks = days.map((day) => [

@@ -2,17 +2,17 @@ import { formatDay, parseDay } from '../../base/day.ts';
 import { type Display, displayOf } from '../../base/display.ts';
 import type { LedgerEntry } from '../../model/ledger.ts';
 import type { Application, Season } from '../../model/season.ts';
+import { type Words, wordsOf } from '../../words/words.ts';
 import { dayText } from '../day-text.ts';
 import type { Change } from '../published-as.ts';
 import { changedParts } from './parts.ts';
-import { changeWords as words } from './words-en.ts';
 
 /** A change as it is told to those who follow the feed. */
 export interface Told {
   readonly uid: string;
   /** The revision that brought it. */
   readonly sequence: number;
-  readonly what: keyof typeof words.heads;
+  readonly what: keyof Words['changes']['heads'];
   readonly kind: string;
   readonly step: string | null;
   /** The days before and after, `YYYY-MM-DD`. */
@@ -57,8 +57,9 @@ function tell(change: Change, entry: LedgerEntry, season: Season): Told & { read
   const display = displayOf(season.display.units, season.display.language);
   const application = season.applications.find(({ id, season: year }) => id === entry.step && year === entry.season);
   const what = headOf(change);
+  const words = wordsOf(season.display.language);
   const name = (entry.kind === 'job' && application?.name) || (before ?? entry).summary;
-  const title = oneLine(`${words.heads[what]}: ${name}`);
+  const title = oneLine(`${words.changes.heads[what]}: ${name}`);
   const [from, to] = [parseDay(before?.day ?? ''), parseDay(after?.day ?? '')];
   return {
     season: entry.season,
@@ -88,6 +89,7 @@ function detail(
   asOf: string,
   display: Display,
 ): string {
+  const words = wordsOf(display.language);
   const shown = (entry: LedgerEntry) => spanOf(entry, asOf, display);
   const standing = after ?? before;
   if (standing === null) return '';
@@ -95,24 +97,21 @@ function detail(
   if (before === null || after === null || what === 'new' || what === 'done') return shown(standing);
   if (what === 'changed') {
     const day = display.day(parseDay(after.day) ?? 0);
-    const parts = changedParts(before, after, application?.name ?? null, day).map((part) =>
-      part === 'amount' && application?.inAll ? words.amountNow(application.inAll) : words.parts[part],
+    const parts = changedParts(before, after, application?.name ?? null, day, words).map((part) =>
+      part === 'amount' && application?.inAll ? words.changes.amountNow(application.inAll) : words.changes.parts[part],
     );
     return `${shown(after)}: ${parts.join(', ')}`;
   }
   const days = (parseDay(after.day) ?? 0) - (parseDay(before.day) ?? 0);
-  const reason = after.kind === 'job' ? reasonFor(before.day, application?.why ?? [], display) : null;
-  return `${shown(before)} → ${shown(after)} (${words.byDays(days)})${reason === null ? '' : `: ${reason}`}`;
+  const reason = after.kind === 'job' && application ? reasonFor(before.day, application, display) : null;
+  return `${shown(before)} → ${shown(after)} (${words.changes.byDays(days)})${reason === null ? '' : `: ${reason}`}`;
 }
 
-/** Why it moved: what the season says of the day on which it stood, whatever its language. */
-function reasonFor(day: string, why: readonly string[], display: Display): string | null {
-  const parsed = parseDay(day);
-  if (parsed === null) return null;
-  const from = display.day(parsed);
-  const moved = why.find((line) => line.includes(`${from}: `));
-  if (moved !== undefined) return moved.slice(moved.indexOf(`${from}: `) + from.length + 2);
-  return why.find((line) => line.includes(from)) ?? null;
+/** Why it moved from a day: what the season says of that day. */
+function reasonFor(day: string, { moved, dueSince }: Application, display: Display): string | null {
+  if (moved?.from === day) return `${moved.reason}.`;
+  const due = dueSince === day ? parseDay(day) : null;
+  return due === null ? null : wordsOf(display.language).choice.dueSince(display.day(due));
 }
 
 /** The day of an event, or its first and last where it has several. */
@@ -121,7 +120,7 @@ function spanOf({ day, allDay, end }: LedgerEntry, asOf: string, display: Displa
   const after = allDay ? parseDay(end) : null;
   const begins = parseDay(day);
   if (after === null || begins === null || after - begins <= 1) return first;
-  return words.span(first, dayText(formatDay(after - 1), asOf, display));
+  return wordsOf(display.language).changes.span(first, dayText(formatDay(after - 1), asOf, display));
 }
 
 const oneLine = (text: string): string => text.replace(/\s*\n\s*/g, ' ');

@@ -41,8 +41,12 @@ export function carries(detail: Detail, role: Role, kind: string): boolean {
   return least !== undefined && DETAILS.indexOf(least) <= DETAILS.indexOf(detail);
 }
 
+/** A language that is read makes a revision of its own; English, which was first, leaves hashes as they are. */
+const spoken = ({ display: { language } }: Season): readonly string[] => (/^en\b/.test(language) ? [] : [language]);
+
 /** The events of a season for one who may see this much, in the order of their days. */
 export const eventsOf = (season: Season, detail: Detail, role: Role = 'owner'): DraftEvent[] =>
   Object.entries(KINDS)
     .flatMap(([kind, { of }]) => (carries(detail, role, kind) ? of(season, role) : []))
+    .map((event) => ({ ...event, substance: [...event.substance, ...spoken(season)] }))
     .sort((a, b) => (a.start < b.start ? -1 : a.start > b.start ? 1 : 0));

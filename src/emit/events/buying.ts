@@ -1,7 +1,7 @@
 import { formatDay, parseDay } from '../../base/day.ts';
+import { displayOf } from '../../base/display.ts';
 import type { Purchase, Season } from '../../model/season.ts';
-import { feedWords as words } from '../words-en.ts';
-import { type DraftEvent, notice, shownDay, withAsOf } from './draft.ts';
+import { type DraftEvent, notice, shownDay, withAsOf, wordsFor } from './draft.ts';
 
 /** Days ahead of the work: a week, then the day before, then the day itself; common practice. */
 const AHEAD = [7, 1, 0];
@@ -23,11 +23,14 @@ function buyingDay({ neededOn }: Purchase, asOf: string): string | null {
 }
 
 function buyingOn(season: Season, day: string, purchases: readonly Purchase[]): DraftEvent {
-  const { currency, language } = season.display;
-  const money = (cost: number) => cost.toLocaleString(language, { style: 'currency', currency });
-  const lines = purchases.map((one) =>
-    words.buyLine(one, shownDay(season, one.neededOn ?? day), one.cost === null ? null : money(one.cost)),
-  );
+  const { currency, language, units } = season.display;
+  const words = wordsFor(season);
+  const { money } = displayOf(units, language);
+  const lines = purchases.map(({ name, packages, cost, neededOn }) => {
+    const sizes = packages.map(({ size, count }) => `${count} × ${size}`).join(', ');
+    const price = cost === null ? null : money(cost, currency);
+    return words.buyLine(name, sizes === '' ? null : sizes, price, shownDay(season, neededOn ?? day));
+  });
   // A product is bought on one day, so the first in the order of the alphabet tells days apart, and no date is needed.
   const [head = ''] = purchases.map(({ product }) => product).sort();
   return notice(season, {

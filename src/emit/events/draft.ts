@@ -1,8 +1,8 @@
 import { type Day, formatDay, parseDay } from '../../base/day.ts';
 import { displayOf } from '../../base/display.ts';
 import type { Application, Season } from '../../model/season.ts';
+import { type Words, wordsOf } from '../../words/words.ts';
 import type { FeedEvent } from '../ical.ts';
-import { feedWords as words } from '../words-en.ts';
 import { fitted } from './fitted.ts';
 import { weatherFrom } from './weather-from.ts';
 
@@ -41,21 +41,30 @@ export const uidOf = (season: Season, kind: EventKind, year: number, step: strin
     .join('-')
     .concat('@soilclock.invalid');
 
+/** The words of a feed for a season's reader. */
+export const wordsFor = ({ display }: Season): Words['feed'] => wordsOf(display.language).feed;
+
 /** A day as the reader writes it. */
 export const shownDay = ({ display }: Season, day: string): string =>
   displayOf(display.units, display.language).shortDay(parseDay(day) as Day);
 
 /** The day of writing, and where the weather came from. */
-export const asOfLine = (season: Season): string =>
-  words.asOf(season.asOf, season.weather.observedThrough, season.weather.generated, weatherFrom(season));
+export function asOfLine(season: Season): string {
+  const { files, services } = weatherFrom(season);
+  const { observedThrough, generated } = season.weather;
+  return wordsFor(season).asOf(season.asOf, observedThrough, generated, files, services);
+}
 
 /** A text with the day that it was written on and where its weather came from, which stay where there is too much of it. */
 export const withAsOf = (season: Season, lines: readonly string[], more: readonly string[] = []): string =>
-  fitted([
-    { goes: 'late', lines },
-    { goes: 'never', lines: ['', asOfLine(season)] },
-    { goes: 'first', lines: more },
-  ]);
+  fitted(
+    [
+      { goes: 'late', lines },
+      { goes: 'never', lines: ['', asOfLine(season)] },
+      { goes: 'first', lines: more },
+    ],
+    wordsFor(season).more,
+  );
 
 /** A notice: something for the whole day, or days, that takes no time from the day. */
 export function notice(season: Season, { kind, year, part, step, first, last, ...rest }: Notice): DraftEvent {
@@ -71,7 +80,7 @@ export function notice(season: Season, { kind, year, part, step, first, last, ..
     end: nextDay(last),
     status: 'CONFIRMED',
     transparent: true,
-    categories: [words.category],
+    categories: [wordsFor(season).category],
     remindersMin: [],
     ...rest,
   };

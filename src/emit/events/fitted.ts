@@ -1,5 +1,3 @@
-import { feedWords as words } from '../words-en.ts';
-
 /** The longest description that every client keeps whole, in code points. */
 const LONGEST = 1990;
 
@@ -16,17 +14,18 @@ export interface Part {
  * Parts in the order in which they are read, as long as a description may be. What gives way does so by whole lines, and where
  * it was more than what goes first a line says that there is more.
  *
- * @example fitted([{ goes: 'late', lines: how }, { goes: 'never', lines: [asOf] }, { goes: 'first', lines: why }])
+ * @param more That line.
+ * @example fitted([{ goes: 'late', lines: how }, { goes: 'never', lines: [asOf] }, { goes: 'first', lines: why }], words.more)
  */
-export function fitted(parts: readonly Part[]): string {
+export function fitted(parts: readonly Part[], more: string): string {
   const whole = joined(parts.map(({ lines }) => lines));
   if (lengthOf(whole) <= LONGEST) return whole;
   const kept = keptWithin(parts, LONGEST);
   const cut = parts.find((part, i) => part.goes !== 'first' && kept[i]?.length !== part.lines.length);
-  const more = ['', words.more, ''];
+  const line = ['', more, ''];
   const told = cut
-    ? keptWithin(parts, LONGEST - lengthOf(joined([more])) - 2).map((lines, i) =>
-        parts[i] === cut ? [...lines, ...more] : lines,
+    ? keptWithin(parts, LONGEST - lengthOf(joined([line])) - 2).map((lines, i) =>
+        parts[i] === cut ? [...lines, ...line] : lines,
       )
     : kept;
   // What never goes may be too long by itself.

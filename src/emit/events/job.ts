@@ -1,12 +1,12 @@
 import type { Application, Season } from '../../model/season.ts';
-import { feedWords as words } from '../words-en.ts';
-import { asOfLine, type DraftEvent, nextDay, odds, uidOf } from './draft.ts';
+import { asOfLine, type DraftEvent, nextDay, odds, uidOf, wordsFor } from './draft.ts';
 import { fitted, listed, section } from './fitted.ts';
 
 /** The work itself, on its day and with its hours. */
 export function jobEvent(season: Season, application: Application): DraftEvent[] {
   const { id, date, start, end, status, name } = application;
   if (date === null) return [];
+  const words = wordsFor(season);
   const timed = start !== null && end !== null;
   return [
     {
@@ -45,27 +45,37 @@ export function jobEvent(season: Season, application: Application): DraftEvent[]
 
 function jobText(season: Season, application: Application): string {
   const { how, why, whyNow, notJudged, cautions, status, used, hours, inWindow } = application;
+  const words = wordsFor(season);
   if (status === 'done')
-    return fitted([
-      { goes: 'late', lines: section(words.whatWasDone, used) },
-      { goes: 'never', lines: [asOfLine(season)] },
-    ]);
+    return fitted(
+      [
+        { goes: 'late', lines: section(words.whatWasDone, used) },
+        { goes: 'never', lines: [asOfLine(season)] },
+      ],
+      words.more,
+    );
   const hoursLine = words.hours[hours];
   const share = odds(inWindow);
   const reasons = whyNow === null ? why : [whyNow, ...why];
-  return fitted([
-    { goes: 'late', lines: section(words.whatToDo, how) },
-    { goes: 'last', lines: section(words.cautions, cautions) },
-    {
-      goes: 'never',
-      lines: [...(notJudged.length > 0 ? [words.lookFirst(notJudged)] : []), words.labelWins, asOfLine(season)],
-    },
-    // The reason that names the day has its odds as well, and the event its hours.
-    {
-      goes: 'first',
-      lines: [...(share === null ? [] : [words.odds(share)]), ...(hoursLine === null ? [] : [hoursLine])],
-    },
-    { goes: 'never', lines: reasons.length > 0 ? ['', words.why, ...(whyNow === null ? [] : [listed(whyNow)])] : [] },
-    { goes: 'first', lines: why.filter((line) => line !== whyNow).map(listed) },
-  ]);
+  return fitted(
+    [
+      { goes: 'late', lines: section(words.whatToDo, how) },
+      { goes: 'last', lines: section(words.cautions, cautions) },
+      {
+        goes: 'never',
+        lines: [...(notJudged.length > 0 ? [words.lookFirst(notJudged)] : []), words.labelWins, asOfLine(season)],
+      },
+      // The reason that names the day has its odds as well, and the event its hours.
+      {
+        goes: 'first',
+        lines: [
+          ...(share === null ? [] : [words.odds(Math.round(10 * share))]),
+          ...(hoursLine === null ? [] : [hoursLine]),
+        ],
+      },
+      { goes: 'never', lines: reasons.length > 0 ? ['', words.why, ...(whyNow === null ? [] : [listed(whyNow)])] : [] },
+      { goes: 'first', lines: why.filter((line) => line !== whyNow).map(listed) },
+    ],
+    words.more,
+  );
 }

@@ -1,11 +1,11 @@
 import type { Application, Season } from '../../model/season.ts';
-import { feedWords as words } from '../words-en.ts';
-import { type DraftEvent, notice, withAsOf } from './draft.ts';
+import { type DraftEvent, notice, withAsOf, wordsFor } from './draft.ts';
 
 /** Keep off, in the words of the label entry. How long is the label's to say, so it stands on the day of the work alone. */
 export function keepOffEvent(season: Season, application: Application): DraftEvent[] {
   const { id, name, date, season: year, reEntry, status } = application;
   if (date === null || reEntry === null) return [];
+  const words = wordsFor(season);
   return [
     notice(season, {
       kind: 'keep-off',

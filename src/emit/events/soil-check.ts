@@ -1,8 +1,7 @@
 import { formatDay, parseDay } from '../../base/day.ts';
 import { displayOf } from '../../base/display.ts';
 import type { Application, Season } from '../../model/season.ts';
-import { feedWords as words } from '../words-en.ts';
-import { type DraftEvent, notice, withAsOf } from './draft.ts';
+import { type DraftEvent, notice, withAsOf, wordsFor } from './draft.ts';
 
 /** Days before the middle opening: the soil is then near its threshold; common practice. */
 const BEFORE = 7;
@@ -18,6 +17,7 @@ export function soilCheckEvent(season: Season, application: Application): DraftE
   const display = displayOf(season.display.units, season.display.language);
   const depths = [...new Set(soilChecks.map(({ depthM }) => display.soilDepth(depthM)))];
   const rules = soilChecks.map(({ rule }) => rule);
+  const words = wordsFor(season);
   return [
     notice(season, {
       kind: 'soil-check',

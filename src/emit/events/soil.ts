@@ -1,6 +1,5 @@
 import type { Season } from '../../model/season.ts';
-import { feedWords as words } from '../words-en.ts';
-import { type DraftEvent, nextDay, uidOf, withAsOf } from './draft.ts';
+import { type DraftEvent, nextDay, uidOf, withAsOf, wordsFor } from './draft.ts';
 
 /** The one event that changes every day: the values of today. A feed is never empty, since this stands in it. */
 export function soilEvent(season: Season): DraftEvent[] {
@@ -20,7 +19,7 @@ export function soilEvent(season: Season): DraftEvent[] {
       description: withAsOf(season, today.lines, ['', ...season.now]),
       status: 'CONFIRMED',
       transparent: true,
-      categories: [words.category],
+      categories: [wordsFor(season).category],
       remindersMin: [],
       substance: [asOf, today.lines, season.now],
     },

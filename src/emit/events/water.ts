@@ -1,7 +1,6 @@
 import { displayOf } from '../../base/display.ts';
 import type { Application, Season } from '../../model/season.ts';
-import { feedWords as words } from '../words-en.ts';
-import { type DraftEvent, notice, shownDay, withAsOf } from './draft.ts';
+import { type DraftEvent, notice, shownDay, withAsOf, wordsFor } from './draft.ts';
 
 /** Millimetres of rain that make a difference to what is left: a tenth of an inch, as rain gauges are read. */
 const GAUGED_MM = 2.54;
@@ -17,6 +16,7 @@ export function waterEvent(season: Season, application: Application): DraftEvent
   const left = depthMm === null ? null : Math.max(0, depthMm - (fallenMm ?? 0));
   const shown = left === null ? null : depth(left);
   const rained = fallenMm === null || fallenMm === 0 ? null : depth(fallenMm);
+  const words = wordsFor(season);
   return [
     notice(season, {
       kind: 'water',

@@ -2,7 +2,7 @@ import { type Day, parseDay } from '../../base/day.ts';
 import { contentHash } from '../../base/hash.ts';
 import type { LedgerEntry } from '../../model/ledger.ts';
 import type { Season } from '../../model/season.ts';
-import { feedWords as words } from '../words-en.ts';
+import { wordsOf } from '../../words/words.ts';
 import { laterOf } from './revise.ts';
 
 /** Subscribers have a month to see that an event was called off. */
@@ -24,7 +24,7 @@ export function vanished(entry: LedgerEntry, season: Season, revisedAt: string):
     return daysSince(entry.cancelledOn, asOf) < CANCELLED_DAYS ? entry : removed(entry, asOf);
   if (isDone(entry, season))
     return entry.season >= season.season.year || daysSince(entry.day, asOf) <= DONE_DAYS ? entry : removed(entry, asOf);
-  return isOver(entry, season) ? removed(entry, asOf) : cancelled(entry, asOf, revisedAt);
+  return isOver(entry, season) ? removed(entry, asOf) : cancelled(entry, season, revisedAt);
 }
 
 /** What nobody waits for any more: the soil of a day, and what stands around work that is done. */
@@ -43,14 +43,14 @@ export const removed = (entry: LedgerEntry, asOf: string): LedgerEntry =>
   entry.removedOn === null ? { ...entry, description: '', removedOn: asOf } : entry;
 
 /** The event called off. Its words say so alone: nobody is to follow instructions that no longer hold. */
-const cancelled = (entry: LedgerEntry, asOf: string, revisedAt: string): LedgerEntry => ({
+const cancelled = (entry: LedgerEntry, { asOf, display }: Season, revisedAt: string): LedgerEntry => ({
   ...entry,
   // Of its own, so that the event counts as revised when it comes back.
   hash: contentHash(`cancelled ${entry.hash}`),
   sequence: entry.sequence + 1,
   lastModified: laterOf(revisedAt, entry.lastModified),
-  summary: words.cancelledTitle(entry.summary),
-  description: words.cancelledText(asOf),
+  summary: wordsOf(display.language).feed.cancelledTitle(entry.summary),
+  description: wordsOf(display.language).feed.cancelledText(asOf),
   status: 'CANCELLED',
   transparent: true,
   remindersMin: [],

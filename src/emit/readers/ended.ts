@@ -1,9 +1,8 @@
 import { contentHash } from '../../base/hash.ts';
 import type { Ledger } from '../../model/ledger.ts';
 import type { Season } from '../../model/season.ts';
-import { type DraftEvent, nextDay } from '../events/draft.ts';
+import { type DraftEvent, nextDay, wordsFor } from '../events/draft.ts';
 import { type Feed, publishedAs } from '../published-as.ts';
-import { feedWords as words } from '../words-en.ts';
 
 /** Seasons through which the feed of somebody who is no reader any more is still written. */
 const KEPT_SEASONS = 1;
@@ -26,30 +25,34 @@ export function endedCalendar(
     const { [feed]: _, ...readers } = ledger.readers;
     return { text: null, ledger: { ...ledger, readers } };
   }
+  const words = wordsFor(season);
   const calendar: Feed = { ...options, name: words.endedName, about: words.endedText, keeps: () => true };
   // Without applications: what was done stays as it was told.
   return publishedAs(
     { ...season, applications: [] },
-    [endedEvent(season, feed, ended?.day ?? season.asOf, ended?.season)],
+    [endedEvent(season, feed, ended?.day ?? season.asOf, ended?.season ?? season.season.year)],
     calendar,
   );
 }
 
-const endedEvent = ({ feedKey, season, asOf }: Season, feed: string, day = asOf, year = season.year): DraftEvent => ({
-  uid: `${contentHash(`${feedKey} ${feed}`)}-ended@soilclock.invalid`,
-  kind: 'ended',
-  season: year,
-  step: null,
-  day,
-  dueSince: null,
-  allDay: true,
-  start: day,
-  end: nextDay(day),
-  summary: words.endedName,
-  description: words.endedText,
-  status: 'CONFIRMED',
-  transparent: true,
-  categories: [words.category],
-  remindersMin: [],
-  substance: [day],
-});
+function endedEvent(season: Season, feed: string, day: string, year: number): DraftEvent {
+  const words = wordsFor(season);
+  return {
+    uid: `${contentHash(`${season.feedKey} ${feed}`)}-ended@soilclock.invalid`,
+    kind: 'ended',
+    season: year,
+    step: null,
+    day,
+    dueSince: null,
+    allDay: true,
+    start: day,
+    end: nextDay(day),
+    summary: words.endedName,
+    description: words.endedText,
+    status: 'CONFIRMED',
+    transparent: true,
+    categories: [words.category],
+    remindersMin: [],
+    substance: [day],
+  };
+}

@@ -110,6 +110,7 @@ const workOf = ({
   soilChecks,
   why: [],
   whyNow: null,
+  moved: null,
   soilTest: [],
   used: [],
 });

@@ -1,7 +1,7 @@
 import { PUBLIC_PLACE, type Reader, readerKey } from '../../model/reader.ts';
 import type { Season } from '../../model/season.ts';
+import { wordsOf } from '../../words/words.ts';
 import { servicesIn } from '../events/weather-from.ts';
-import { feedWords as words } from '../words-en.ts';
 import { forHelper } from './for-helper.ts';
 
 /** A season as somebody may see it, and what their calendar is called and tells of itself. */
@@ -21,6 +21,7 @@ type Feed = Pick<Reader, 'as' | 'title'> & { readonly id: string | null };
  */
 export function seenBy(season: Season, { id, as, title }: Feed): Seen {
   const { lawnName, programName } = season;
+  const words = wordsOf(season.display.language).feed;
   const own: Season = { ...season, feedKey: id === null ? season.feedKey : readerKey(season.feedKey, { id, as }) };
   switch (as) {
     case 'owner':

@@ -1,6 +1,7 @@
 import { type Problem, problem } from '../../base/problem.ts';
 import type { Draft } from '../../model/draft.ts';
 import { GRASSES } from '../../model/grass.ts';
+import { LANGUAGES } from '../../model/languages.ts';
 import type { ProgramAtHand, Question, World } from './question.ts';
 import { isProblems } from './question.ts';
 import { chosen, idOf, isNone } from './words.ts';
@@ -70,12 +71,11 @@ const units: Question = {
   parse: (text, { display }) => ({ display: { ...display, units: chosen(text, UNITS) } }),
 };
 
-const LANGUAGES = ['en-US', 'en-GB', 'en'] as const;
 const language: Question = {
   id: 'language',
   flags: ['--language <tag>'],
-  prompt: 'Days and months as in: en-US, en-GB or en',
-  help: 'How days are written: "Sat, Apr 3" (en-US) or "Sat, 3 Apr" (en-GB).',
+  prompt: 'Language of the plan: en-US, en-GB, es-MX, es-US or another',
+  help: `Language of plans and feeds, and how days and numbers are written: ${LANGUAGES.join(', ')}.`,
   examples: ['en-US'],
   default: ({ display }) => (display?.units === 'us' ? 'en-US' : 'en-GB'),
   parse: (text, { display }) => ({ display: { ...display, language: chosen(text, LANGUAGES) } }),

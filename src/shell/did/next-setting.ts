@@ -1,8 +1,8 @@
 import { netArea } from '../../amounts/area.ts';
 import { adviseSetting, type DialAdvice } from '../../amounts/dial/advise.ts';
+import { adviceInWords } from '../../amounts/dial/in-words.ts';
 import { dialRecordsOf, plannedBy, withPlanned } from '../../amounts/dial/records.ts';
 import { labelMostOf, secondPass } from '../../amounts/dial/second-pass.ts';
-import { adviceInWords } from '../../amounts/dial/words-en.ts';
 import { inWords } from '../../amounts/measured/in-words.ts';
 import { spreaderOf } from '../../amounts/spreader/spreader.ts';
 import type { Display } from '../../base/display.ts';
@@ -84,5 +84,5 @@ export function nextSettingInWords(next: NextSetting, entry: JournalEntry, displ
     pass === 'second' && !reached
       ? [`It is to put down ${inWords({ by: 'mass', value: loadKg }, display, third ? 'nearest' : 'down')}.`]
       : [];
-  return [...adviceInWords(advice, pass === 'second' ? 'Second pass' : 'Next time', display), ...load, ...stays];
+  return [...adviceInWords(advice, pass, display), ...load, ...stays];
 }
