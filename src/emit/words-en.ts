@@ -22,6 +22,7 @@ export const feedWords = {
   windowTitle: (name: string) => `Window: ${name}`,
   windowText: (opens: Spread, closes: Spread, display: Display) =>
     `Opens ${range(opens, display)}; last good day ${range(closes, display)}. Shown from the middle opening to the middle last day.`,
+  soilOfLawns: (values: readonly string[]) => `Soil today: ${values.join(', ')}`,
   buyTitle: (names: readonly string[]) => `Buy: ${names.join(', ')}`,
   buyLine: ({ name, packages }: Purchase, needed: string, cost: string | null) =>
     `${name}: ${packages.length === 0 ? 'what the plan says is short' : packages.map(({ size, count }) => `${count} × ${size}`).join(', ')}${cost === null ? '' : `, about ${cost}`}; needed on ${needed}.`,
