@@ -33,7 +33,7 @@ const isLawnFile = (word: string): boolean => /\.ya?ml$/i.test(word);
 
 /** The file that a command is about. */
 export type AskedFile = Omit<Asked, 'asOf'>;
-interface Failed {
+export interface Failed {
   readonly problems: readonly Problem[];
 }
 
@@ -62,19 +62,25 @@ export function whichFile(words: readonly string[], asOf: string | undefined, io
 export function whichLawn(words: readonly string[], asOf: string | undefined, io: Io): Asked | Failed {
   const asked = whichFile(words, asOf, io);
   if ('problems' in asked) return asked;
-  const { text, name } = asked.source;
-  if (kindOf(text, name) !== 'calendar') return asOfDay(asked, asOf, io);
-  const { value, place } = readCalendar(text, name);
+  if (!isCalendar(asked)) return asOfDay(asked, asOf, io);
+  const { value, place } = readCalendar(asked.source.text, asked.source.name);
   return { problems: [problem('calendar-for-lawn', { lawns: value?.lawns ?? [] }, place(['kind']))] };
 }
+
+/** Whether the file is a calendar of several lawns. */
+export const isCalendar = ({ source }: AskedFile): boolean => kindOf(source.text, source.name) === 'calendar';
 
 /** A lawn's file with the as-of day: the one given, else today in the lawn's zone. */
 export function asOfDay(asked: AskedFile, asOf: string | undefined, io: Io): Asked | Failed {
   const written = asOf ?? (asked.isDemo ? DEMO.asOf : today(asked.source, io));
   const day = parseDay(written);
-  if (day === null || !YEARS.test(written)) return { problems: [problem('as-of', { found: written }, null)] };
-  return { ...asked, asOf: day };
+  const problems = asOfProblem(written);
+  return day === null || problems.length > 0 ? { problems } : { ...asked, asOf: day };
 }
+
+/** A problem where an as-of day is none. */
+export const asOfProblem = (written: string): Problem[] =>
+  parseDay(written) === null || !YEARS.test(written) ? [problem('as-of', { found: written }, null)] : [];
 
 /** Today in the lawn's zone; in UTC where the lawn cannot be read. */
 function today({ text, name }: Source, io: Io): string {

@@ -67,3 +67,10 @@ export async function problemsOf(cwd: string, argv: readonly string[]) {
   const { code, stdout } = await soilclock(cwd, [...argv, '--json']);
   return { code, problems: (JSON.parse(stdout) as { problems: Problem[] }).problems.map(brief) };
 }
+
+/** Plans the calendar as of a day, and expects an exit code. */
+export async function plan(cwd: string, asOf: string, code = 0) {
+  const run = await soilclock(cwd, ['plan', CALENDAR, '--as-of', asOf], undefined, null, 80);
+  if (run.code !== code) throw new Error(`exit ${run.code}: ${run.stderr}`);
+  return run;
+}

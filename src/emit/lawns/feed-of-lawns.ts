@@ -1,13 +1,13 @@
-import { contentHash } from '../../base/hash.ts';
 import type { Calendar } from '../../model/calendar.ts';
 import type { Ledger } from '../../model/ledger.ts';
-import { type Role, readerKey } from '../../model/reader.ts';
+import type { Role } from '../../model/reader.ts';
 import type { Season } from '../../model/season.ts';
 import { changesOfParts, isFirstFeed, type Told } from '../changes/words.ts';
 import { eventsOf } from '../events/all.ts';
 import { type Part, publishedOf, wholePart } from '../published-as.ts';
 import { forHelper } from '../readers/for-helper.ts';
 import { feedWords as words } from '../words-en.ts';
+import { isForReader, keyOfCalendar, keyOfLawn, roleOf } from './keys.ts';
 import { type NamedSeason, namedSeasons } from './names.ts';
 import { soilOfLawns } from './soil-of-lawns.ts';
 
@@ -47,16 +47,16 @@ export function feedOfLawns(
 ): LawnsFeed {
   const latest = latestOf(seasons);
   if (latest === undefined) throw new RangeError('a feed of lawns needs at least one of them');
-  const role = calendar.as ?? 'owner';
+  const role = roleOf(calendar);
   const seen = namedSeasons(seasons).map(({ season, name }) => ({
     name,
-    season: { ...(role === 'helper' ? forHelper(season) : season), feedKey: lawnKey(calendar, role, season.lawn) },
+    season: { ...(role === 'helper' ? forHelper(season) : season), feedKey: keyOfLawn(calendar, season.lawn) },
   }));
-  const other = roleKey(calendar, role === 'owner' ? 'helper' : 'owner');
-  const own = lawnKey(calendar, role, null);
+  const own = keyOfCalendar(calendar);
+  const isFor = isForReader(calendar);
   const whole: Part = {
     ...wholePart({ ...latest, applications: [] }, [soilOfLawns(seen, latest, own)]),
-    owns: (uid) => isWhole || uid.startsWith(other) || uid.startsWith(`${own}-`),
+    owns: (uid) => isWhole || !isFor(uid) || uid.startsWith(`${own}-`),
   };
   const parts = [...seen.map((one) => partOf(one, calendar, role)), whole];
   const made = publishedOf(parts, latest.display.language, {
@@ -65,7 +65,7 @@ export function feedOfLawns(
     feed: undefined,
     ...coverOf(calendar, role, seasons),
     // Who saw more before is not to have it told on here.
-    keeps: ({ uid }) => !uid.startsWith(other),
+    keeps: ({ uid }) => isFor(uid),
   });
   return {
     text: made.text,
@@ -73,16 +73,6 @@ export function feedOfLawns(
     told: changesOfParts(made.changes, parts),
     isFirst: isFirstFeed(made.changes, made.ledger.events),
   };
-}
-
-/** How many digits of a key tell who reads; the others tell the lawn. */
-const ROLE_DIGITS = 6;
-const roleKey = ({ feed: { key } }: Calendar, as: Role): string => readerKey(key, { id: '', as }).slice(0, ROLE_DIGITS);
-
-/** What events of a lawn are called by, or those of the calendar itself: made one way from its key. */
-function lawnKey(calendar: Calendar, as: Role, lawn: string | null): string {
-  const own = contentHash(JSON.stringify([calendar.feed.key, as, lawn]));
-  return `${roleKey(calendar, as)}${own.slice(ROLE_DIGITS)}`;
 }
 
 function partOf({ season, name }: NamedSeason, { detail = 'normal' }: Calendar, role: Role): Part {

@@ -2,9 +2,11 @@ import { formatDay, parseDay } from '../../base/day.ts';
 import { displayOf } from '../../base/display.ts';
 import { cleaned } from '../../base/text.ts';
 import type { Season } from '../../model/season.ts';
+import type { FeedAbout } from '../changes/digest.ts';
 import { dayText } from '../day-text.ts';
 import { type Column, folded, table } from '../table.ts';
-import { type LawnJob, type SharedDay, sharedDays } from './same-day.ts';
+import { namedSeasons } from './names.ts';
+import { jobsToCome, type LawnJob, type SharedDay, sharedDays } from './same-day.ts';
 
 /** Weeks of jobs that the table shows; what comes later is counted. */
 const WEEKS = 8;
@@ -19,23 +21,17 @@ const COLUMNS: readonly Column[] = [
 /** A longer name of a lawn is cut short, so that the table stays one. */
 const LONGEST_NAME = 20;
 
-/** What a calendar of several lawns is told with. */
-export interface LawnsReport {
-  readonly name: string;
-  /** As many lawns as it names. */
-  readonly lawns: number;
-  /** Any season of the latest as-of day. */
-  readonly latest: Season;
-  /** By day and hour. */
-  readonly jobs: readonly LawnJob[];
-}
-
-/** The jobs of several lawns as one short table by day, then the days on which two lawns want somebody at once. */
-export function lawnsReport({ name, lawns, latest, jobs }: LawnsReport, width: number): string {
-  const { asOf } = latest;
-  const display = displayOf(latest.display.units, latest.display.language);
+/**
+ * The jobs of several lawns as one short table by day, then the days on which two lawns want somebody at once.
+ *
+ * @param lawns As many as the calendar names, those without a plan too.
+ */
+export function lawnsReport(about: FeedAbout, lawns: number, seasons: readonly Season[], width: number): string {
+  const { lawnName: name, asOf } = about;
+  const display = displayOf(about.display.units, about.display.language);
   const shown = (day: string) => dayText(day, asOf, display);
   const last = formatDay((parseDay(asOf) ?? 0) + 7 * WEEKS);
+  const jobs = jobsToCome(namedSeasons(seasons));
   const soon = jobs.filter(({ job }) => job.date <= last);
   const later = jobs.length - soon.length;
   const rows = soon.map(({ lawn, job }) => [
@@ -47,7 +43,7 @@ export function lawnsReport({ name, lawns, latest, jobs }: LawnsReport, width: n
   ]);
   const days = sharedDays(soon).flatMap((day) => folded(`  ${sharedLine(day, shown(day.date))}`, width));
   const lines = [
-    ...folded(`${name}: ${lawns} ${lawns === 1 ? 'lawn' : 'lawns'}`, width),
+    ...folded(`${name.replace(/\s+/g, ' ')}: ${lawns} ${lawns === 1 ? 'lawn' : 'lawns'}`, width),
     `As of ${shown(asOf)}.`,
     '',
     `The next ${WEEKS} weeks`,

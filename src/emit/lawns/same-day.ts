@@ -1,6 +1,6 @@
-import type { Application } from '../../model/season.ts';
+import type { Application, Season } from '../../model/season.ts';
 import { isOpen } from '../events/draft.ts';
-import type { NamedSeason } from './names.ts';
+import { type NamedSeason, namedSeasons } from './names.ts';
 
 /** A job that is still to be done on a lawn. */
 export interface LawnJob {
@@ -48,6 +48,9 @@ export function sharedDays(jobs: readonly LawnJob[]): SharedDay[] {
     return [{ date, jobs: told, overlap }];
   });
 }
+
+/** All such days of several seasons. */
+export const sharedDaysOf = (seasons: readonly Season[]): SharedDay[] => sharedDays(jobsToCome(namedSeasons(seasons)));
 
 const meet = (a: Application, b: Application): boolean =>
   a.start !== null && a.end !== null && b.start !== null && b.end !== null && a.start < b.end && b.start < a.end;

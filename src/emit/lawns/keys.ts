@@ -1,0 +1,30 @@
+import { contentHash } from '../../base/hash.ts';
+import type { Calendar } from '../../model/calendar.ts';
+import { type Role, readerKey } from '../../model/reader.ts';
+
+/** How many digits of a key tell who reads; the others tell the lawn. */
+const ROLE_DIGITS = 6;
+
+/** Who reads a calendar. */
+export const roleOf = ({ as = 'owner' }: Calendar): Role => as;
+
+const keyStart = (key: string, as: Role): string => readerKey(key, { id: '', as }).slice(0, ROLE_DIGITS);
+
+/**
+ * What the events of a lawn in a calendar are called by: made one way from the calendar's key, who reads it and the lawn's id.
+ *
+ * @param lawn Null for events of the calendar itself.
+ */
+export function keyOfLawn(calendar: Calendar, lawn: string | null): string {
+  const [key, as] = [calendar.feed.key, roleOf(calendar)];
+  return `${keyStart(key, as)}${contentHash(JSON.stringify([key, as, lawn])).slice(ROLE_DIGITS)}`;
+}
+
+/** What the events of the calendar itself are called by. */
+export const keyOfCalendar = (calendar: Calendar): string => keyOfLawn(calendar, null);
+
+/** Whether an event was never told to another role: what that may see is not to be told on to this one. */
+export function isForReader(calendar: Calendar): (uid: string) => boolean {
+  const other = keyStart(calendar.feed.key, roleOf(calendar) === 'owner' ? 'helper' : 'owner');
+  return (uid) => !uid.startsWith(other);
+}
