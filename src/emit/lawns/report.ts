@@ -33,6 +33,7 @@ export function lawnsReport(about: FeedAbout, lawns: number, seasons: readonly S
   const last = formatDay((parseDay(asOf) ?? 0) + 7 * WEEKS);
   const jobs = jobsToCome(namedSeasons(seasons));
   const soon = jobs.filter(({ job }) => job.date <= last);
+  const without = lawns - seasons.length;
   const later = jobs.length - soon.length;
   const rows = soon.map(({ lawn, job }) => [
     shown(job.date),
@@ -43,7 +44,10 @@ export function lawnsReport(about: FeedAbout, lawns: number, seasons: readonly S
   ]);
   const days = sharedDays(soon).flatMap((day) => folded(`  ${sharedLine(day, shown(day.date))}`, width));
   const lines = [
-    ...folded(`${name.replace(/\s+/g, ' ')}: ${lawns} ${lawns === 1 ? 'lawn' : 'lawns'}`, width),
+    ...folded(
+      `${name.replace(/\s+/g, ' ')}: ${countOf(lawns)}${without === 0 ? '' : `, ${without} without a new plan`}`,
+      width,
+    ),
     `As of ${shown(asOf)}.`,
     '',
     `The next ${WEEKS} weeks`,
@@ -53,6 +57,8 @@ export function lawnsReport(about: FeedAbout, lawns: number, seasons: readonly S
   ];
   return cleaned(`${lines.join('\n')}\n`);
 }
+
+const countOf = (lawns: number): string => `${lawns} ${lawns === 1 ? 'lawn' : 'lawns'}`;
 
 const shortened = (name: string): string => {
   const letters = [...name];

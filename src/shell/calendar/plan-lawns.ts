@@ -55,5 +55,7 @@ function planOne(
   const asked = asOfDay(file, options.asOf, io);
   if ('problems' in asked) return { season: null, problems: asked.problems };
   const planned = planLawn(asked, options, io, telling);
-  return { season: planned.made?.forCalendar ?? null, problems: planned.problems };
+  // Among several lawns a problem of no file says whose it is.
+  const told = planned.problems.map((one) => (one.file === null ? { ...one, file: source.name } : one));
+  return { season: planned.made?.forCalendar ?? null, problems: told };
 }
