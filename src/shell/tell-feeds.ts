@@ -20,7 +20,8 @@ export function seenChanges({ changes, feed }: MadeFeed, isWritten: boolean, { c
   return `\n${title}\n${shown.flatMap((line) => folded(`  ${line}`, columns)).join('\n')}\n`;
 }
 
-const eventsIn = (feed: string | null): number => (feed?.match(/^BEGIN:VEVENT/gm) ?? []).length;
+/** How many events a feed has. */
+export const eventsIn = (feed: string | null): number => (feed?.match(/^BEGIN:VEVENT/gm) ?? []).length;
 
 const NOT_WRITTEN = '\nNothing was written. With --out FOLDER the calendar feed goes there.\n';
 

@@ -1,3 +1,4 @@
+import { cleaned } from '../../base/text.ts';
 import type { Season } from '../../model/season.ts';
 
 /** A season, and what its lawn is called beside others. */
@@ -9,7 +10,7 @@ export interface NamedSeason {
 
 /** Lawns by their names; by name and id where two have the same name. */
 export function namedSeasons(seasons: readonly Season[]): NamedSeason[] {
-  const names = seasons.map(({ lawnName }) => lawnName.replace(/\s+/g, ' ').trim());
+  const names = seasons.map(({ lawn, lawnName }) => cleaned(lawnName).replace(/\s+/g, ' ').trim() || lawn);
   return seasons.map((season, i) => {
     const name = names[i] ?? '';
     const isOne = names.filter((other) => other === name).length === 1;

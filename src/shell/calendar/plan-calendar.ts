@@ -16,7 +16,7 @@ import { ledgerPath } from '../ledger-file.ts';
 import { feedFolder, type PlanOptions, writes } from '../plan-lawn.ts';
 import { publish } from '../publish.ts';
 import { EXIT, failing, printProblems, tellProblems } from '../report-problems.ts';
-import { seenChanges, subscribing } from '../tell-feeds.ts';
+import { eventsIn, seenChanges, subscribing } from '../tell-feeds.ts';
 import { type AskedFile, asOfProblem } from '../which-lawn.ts';
 import { zipLookup } from '../zips.ts';
 import { planLawns } from './plan-lawns.ts';
@@ -61,7 +61,7 @@ export function planCalendar(asked: AskedFile, options: PlanOptions, io: Io): nu
 function publishCalendar(
   calendar: Calendar,
   lawns: readonly ListedLawn[],
-  { file }: AskedFile,
+  { file, source }: AskedFile,
   options: PlanOptions,
   io: Io,
 ) {
@@ -80,8 +80,8 @@ function publishCalendar(
     },
     (ledger, stillHeld) => {
       const planned = planLawns(lawns, calendar.display ?? {}, options, io, stillHeld);
-      const problems = inOrder(planned.problems);
-      return { ...madeOf(calendar, planned.seasons, lawns, ledger, revisedAt), problems };
+      const made = madeOf(calendar, planned.seasons, lawns, ledger, revisedAt);
+      return { ...made, problems: inOrder([...planned.problems, ...tooLarge(made.feed, source.name)]) };
     },
     io,
   );
@@ -115,6 +115,17 @@ function madeOf(
     ledger: made.ledger,
     changes: { told: made.told, isFirst: made.isFirst },
   };
+}
+
+/** What services that fetch calendars are known to take. */
+const MOST = { events: 1000, kilobytes: 1000 } as const;
+
+/** A warning where a feed is larger than services take, which many lawns bring about. */
+function tooLarge(feed: string | null, file: string): Problem[] {
+  const events = eventsIn(feed);
+  const kilobytes = Math.round(Buffer.byteLength(feed ?? '') / 1000);
+  const isFine = events <= MOST.events && kilobytes <= MOST.kilobytes;
+  return isFine ? [] : [problem('calendar-large', { events, kilobytes }, { file })];
 }
 
 /** What a calendar cannot be asked, since it is of one lawn; and an as-of day that is none. */
