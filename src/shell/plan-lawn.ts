@@ -75,8 +75,8 @@ export function planLawn(asked: Asked, options: PlanOptions, io: Io, calendar?: 
 /** The folder that feeds go into. */
 export const feedFolder = ({ out }: PlanOptions, io: Io): string => path.resolve(io.cwd, out ?? 'out/site');
 
-/** Whether a plan with these problems may be published. */
-const isFineWith =
+/** Whether nothing of these problems counts, so that a plan with them may be published. */
+export const isFineWith =
   ({ strict = false }: PlanOptions) =>
   (problems: readonly Problem[]): boolean =>
     exitCode(problems, strict) === EXIT.fine;

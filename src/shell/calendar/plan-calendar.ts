@@ -13,7 +13,7 @@ import { lookupFrom } from '../files.ts';
 import type { Io } from '../io.ts';
 import { feedFile } from '../lawn-feeds.ts';
 import { ledgerPath } from '../ledger-file.ts';
-import { feedFolder, type PlanOptions, writes } from '../plan-lawn.ts';
+import { feedFolder, isFineWith, type PlanOptions, writes } from '../plan-lawn.ts';
 import { publish } from '../publish.ts';
 import { EXIT, failing, printProblems, tellProblems } from '../report-problems.ts';
 import { eventsIn, seenChanges, subscribing } from '../tell-feeds.ts';
@@ -38,7 +38,8 @@ export function planCalendar(asked: AskedFile, options: PlanOptions, io: Io): nu
     return EXIT.problem;
   }
   const { seasons, changes, about } = made;
-  const code = seasons.length === lawns.length ? EXIT.fine : EXIT.problem;
+  const isFine = seasons.length === lawns.length && isFineWith(options)(problems);
+  const code = isFine ? EXIT.fine : EXIT.problem;
   if (options.json) {
     const { id, name = id } = calendar;
     const plan = { calendar: id, name, asOf: about.asOf, seasons, sharedDays: sharedDaysOf(seasons) };
