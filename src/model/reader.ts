@@ -3,7 +3,7 @@
  * placed season, with events of its own and its own list in the ledger.
  */
 import * as v from 'valibot';
-import { contentHash } from '../base/hash.ts';
+import { contentHash, nameHash } from '../base/hash.ts';
 import { displayKeys } from './display.ts';
 import { byId, map, maybe, text, word } from './fields.ts';
 import type { Season } from './season.ts';
@@ -65,8 +65,7 @@ export const feedKeyOf = ({ feed, id }: WithFeed & { readonly id: string }): str
  *
  * @example readerKey('7f3k9q2m', { id: 'crew', as: 'helper' })
  */
-export const readerKey = (key: string, { id, as }: Pick<Reader, 'id' | 'as'>): string =>
-  contentHash(`${key} ${as} ${id}`);
+export const readerKey = (key: string, { id, as }: Pick<Reader, 'id' | 'as'>): string => nameHash(`${key} ${as} ${id}`);
 
 /** What a season for the public is called by, so that not even the lawn's key is in it. */
 export const publicKeyOf = (lawn: Parameters<typeof feedKeyOf>[0]): string =>

@@ -1,14 +1,14 @@
-import { contentHash } from '../../base/hash.ts';
+import { nameHash } from '../../base/hash.ts';
 import type { Calendar } from '../../model/calendar.ts';
-import { type Role, readerKey } from '../../model/reader.ts';
+import type { Role } from '../../model/reader.ts';
 
-/** How many digits of a key tell who reads; the others tell the lawn. */
-const ROLE_DIGITS = 6;
+/** How many letters of a key tell who reads, and how many tell the lawn. */
+const LETTERS = { role: 6, lawn: 12 } as const;
 
 /** Who reads a calendar. */
 export const roleOf = ({ as = 'owner' }: Calendar): Role => as;
 
-const keyStart = (key: string, as: Role): string => readerKey(key, { id: '', as }).slice(0, ROLE_DIGITS);
+const keyStart = (key: string, as: Role): string => nameHash(JSON.stringify([key, as]), LETTERS.role);
 
 /**
  * What the events of a lawn in a calendar are called by: made one way from the calendar's key, who reads it and the lawn's id.
@@ -17,7 +17,7 @@ const keyStart = (key: string, as: Role): string => readerKey(key, { id: '', as 
  */
 export function keyOfLawn(calendar: Calendar, lawn: string | null): string {
   const [key, as] = [calendar.feed.key, roleOf(calendar)];
-  return `${keyStart(key, as)}${contentHash(JSON.stringify([key, as, lawn])).slice(ROLE_DIGITS)}`;
+  return `${keyStart(key, as)}${nameHash(JSON.stringify([key, as, lawn]), LETTERS.lawn)}`;
 }
 
 /** What the events of the calendar itself are called by. */
