@@ -87,7 +87,11 @@ export function publishedOf(
     ),
     ...published.flatMap((entry) => (present.has(entry.uid) ? [] : whatIsLeft(entry))),
   ].sort((a, b) => (a.uid < b.uid ? -1 : 1));
-  const asOf = parts.reduce((latest, { plan }) => (plan.asOf > latest ? plan.asOf : latest), '');
+  const asOf =
+    parts
+      .map(({ plan }) => plan.asOf)
+      .sort()
+      .at(-1) ?? '';
   const { text, leftOut } = feedWithin(wanted, asOf, (entries) =>
     icalendar({
       name,
@@ -97,7 +101,9 @@ export function publishedOf(
       events: entries.map((entry) => ({ ...entry, own: { name: KEPT_NAME, value: keptLine(entry) } })),
     }),
   );
-  const events = wanted.flatMap((entry) => (leftOut.has(entry.uid) ? withoutRoom(known.get(entry.uid), asOf) : [entry]));
+  const events = wanted.flatMap((entry) =>
+    leftOut.has(entry.uid) ? withoutRoom(known.get(entry.uid), asOf) : [entry],
+  );
   return {
     text,
     ledger: feed === undefined ? { ...ledger, events } : { ...ledger, readers: { ...ledger.readers, [feed]: events } },

@@ -87,18 +87,3 @@ test('a calendar with a mistake in it plans nothing', async () =>
     code: 1,
     problems: ['wrong-type my-lawns.yaml:6:8'],
   }));
-
-test('a feed larger than services take is told', async () => {
-  const cwd = lawnsFolder();
-  const often = Array.from({ length: 130 }, (_, i) => `${i + 1} h`).join(', ');
-  for (const [file, name] of [
-    [LAWNS[0], 'Plot 7'],
-    [LAWNS[1], 'The hill'],
-  ] as const) {
-    edit(cwd, file, '12 h', often);
-    // It stands in the title of each event and in each of its reminders.
-    edit(cwd, file, name, name.padEnd(2000, '.'));
-  }
-  const { code, problems } = await problemsOf(cwd, ['plan', CALENDAR, '--as-of', AS_OF]);
-  expect([code, problems.filter((one) => one.startsWith('calendar-'))]).toEqual([0, ['calendar-large my-lawns.yaml']]);
-});

@@ -1,4 +1,4 @@
-import { error, list, note, warning } from './forms.ts';
+import { error, list, note } from './forms.ts';
 
 /** Problems of calendars of several lawns. */
 export const calendar = {
@@ -13,10 +13,6 @@ export const calendar = {
   'calendar-option': error(
     (a: { option: string }) =>
       `${a.option} is of one lawn, and a calendar has several. Plan that lawn by its own file, or leave ${a.option} out.`,
-  ),
-  'calendar-large': warning(
-    (a: { events: number; kilobytes: number }) =>
-      `The feed has ${a.events} events in ${a.kilobytes} kB; calendar services are known to drop what is above 1000 events or 1000 kB. Set "detail: quiet", or make two calendars of it.`,
   ),
   'calendar-kept': note(
     (a: { ref: string }) =>

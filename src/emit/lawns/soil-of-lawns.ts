@@ -1,6 +1,7 @@
 import { displayOf } from '../../base/display.ts';
 import type { Season } from '../../model/season.ts';
-import { asOfLine, type DraftEvent, fitted, nextDay, uidOf } from '../events/draft.ts';
+import { asOfLine, type DraftEvent, nextDay, uidOf } from '../events/draft.ts';
+import { fitted } from '../events/fitted.ts';
 import { feedWords as words } from '../words-en.ts';
 import type { NamedSeason } from './names.ts';
 
@@ -29,7 +30,12 @@ export function soilOfLawns(lawns: readonly NamedSeason[], latest: Season, feedK
     start: asOf,
     end: nextDay(asOf),
     summary: words.soilOfLawns(values),
-    description: fitted([], [...blocks.flat(), ...new Set(seasons.map(asOfLine)), '', ...now]),
+    description: fitted([
+      { goes: 'late', lines: blocks.flat() },
+      // Each lawn may have its own; of many the first lines do.
+      { goes: 'last', lines: [...new Set(seasons.map(asOfLine))] },
+      { goes: 'first', lines: ['', ...now] },
+    ]),
     status: 'CONFIRMED',
     transparent: true,
     categories: [words.category],

@@ -16,7 +16,7 @@ import { ledgerPath } from '../ledger-file.ts';
 import { feedFolder, isFineWith, type PlanOptions, writes } from '../plan-lawn.ts';
 import { publish } from '../publish.ts';
 import { EXIT, failing, printProblems, tellProblems } from '../report-problems.ts';
-import { eventsIn, seenChanges, subscribing } from '../tell-feeds.ts';
+import { seenChanges, subscribing } from '../tell-feeds.ts';
 import { type AskedFile, asOfProblem } from '../which-lawn.ts';
 import { zipLookup } from '../zips.ts';
 import { planLawns } from './plan-lawns.ts';
@@ -62,7 +62,7 @@ export function planCalendar(asked: AskedFile, options: PlanOptions, io: Io): nu
 function publishCalendar(
   calendar: Calendar,
   lawns: readonly ListedLawn[],
-  { file, source }: AskedFile,
+  { file }: AskedFile,
   options: PlanOptions,
   io: Io,
 ) {
@@ -82,7 +82,7 @@ function publishCalendar(
     (ledger, stillHeld) => {
       const planned = planLawns(lawns, calendar.display ?? {}, options, io, stillHeld);
       const made = madeOf(calendar, planned.seasons, lawns, ledger, revisedAt);
-      return { ...made, problems: inOrder([...planned.problems, ...tooLarge(made.feed, source.name)]) };
+      return { ...made, problems: inOrder(planned.problems) };
     },
     io,
   );
@@ -116,17 +116,6 @@ function madeOf(
     ledger: made.ledger,
     changes: { told: made.told, isFirst: made.isFirst },
   };
-}
-
-/** What services that fetch calendars are known to take. */
-const MOST = { events: 1000, kilobytes: 1000 } as const;
-
-/** A warning where a feed is larger than services take, which many lawns bring about. */
-function tooLarge(feed: string | null, file: string): Problem[] {
-  const events = eventsIn(feed);
-  const kilobytes = Math.round(Buffer.byteLength(feed ?? '') / 1000);
-  const isFine = events <= MOST.events && kilobytes <= MOST.kilobytes;
-  return isFine ? [] : [problem('calendar-large', { events, kilobytes }, { file })];
 }
 
 /** What a calendar cannot be asked, since it is of one lawn; and an as-of day that is none. */
