@@ -25,7 +25,7 @@ import { feedsOfReaders, type ReaderFeed } from './feeds.ts';
 import { problemsOfAreas, problemsOfPans, problemsOfTests } from './measures.ts';
 import type { Lawn } from './model/lawn.ts';
 import { emptyLedger, type Ledger } from './model/ledger.ts';
-import type { Detail } from './model/reader.ts';
+import type { Detail, Telling } from './model/reader.ts';
 import type { Season } from './model/season.ts';
 import type { WeatherSeries } from './model/weather.ts';
 import { readLawn, type ZipLookup } from './read/lawn.ts';
@@ -55,6 +55,8 @@ export interface CompileInput {
   /** The instant of this revision, `YYYY-MM-DDTHH:MM:SSZ`. */
   readonly revisedAt: string;
   readonly detail: Detail;
+  /** How a calendar of several lawns wants the season told besides. */
+  readonly calendar?: Telling | undefined;
 }
 
 /** Weather from services, and what was wrong with it. */
@@ -73,6 +75,8 @@ export interface Seen {
 /** A compiled lawn: its season, its feed, the ledger to keep. All null where a problem is an error. */
 export interface Compiled {
   readonly season: Season | null;
+  /** The same season as a calendar of several lawns wants it told; null where none has asked. */
+  readonly forCalendar: Season | null;
   /** The owner's. */
   readonly feed: string | null;
   /** The feeds of other readers. */
@@ -129,11 +133,13 @@ export function compile(input: CompileInput): Compiled {
 
   // 4. The feeds of other readers, from the same placed season.
   const { feeds, ledger } = feedsOfReaders(whole, { placed, input: planned }, { ledger: own.ledger, revisedAt });
-  return { season: whole, feed: own.text, readers: feeds, ledger, changes, problems };
+  const forCalendar = input.calendar ? { ...tellSeason(placed, planned, input.calendar), problems } : null;
+  return { season: whole, forCalendar, feed: own.text, readers: feeds, ledger, changes, problems };
 }
 
 const failed = (problems: readonly Problem[]): Compiled => ({
   season: null,
+  forCalendar: null,
   feed: null,
   readers: [],
   ledger: null,

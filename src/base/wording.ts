@@ -1,4 +1,5 @@
 import { agronomy } from './wording/agronomy.ts';
+import { calendar } from './wording/calendar.ts';
 import { did } from './wording/did.ts';
 import { input } from './wording/input.ts';
 import { journal } from './wording/journal.ts';
@@ -23,6 +24,7 @@ export const wording = {
   ...plan,
   ...journal,
   ...did,
+  ...calendar,
   ...agronomy,
 } as const;
 

@@ -5,7 +5,7 @@ import { icalendar } from './ical.ts';
 import { KEPT_NAME, keptLine } from './ledger/kept-line.ts';
 import { revise } from './ledger/revise.ts';
 import { feedWithin, withoutRoom } from './ledger/room.ts';
-import { removed, vanished } from './ledger/vanished.ts';
+import { type Plan, removed, vanished } from './ledger/vanished.ts';
 
 /** One feed among those of a lawn. */
 export interface Feed {
@@ -32,33 +32,77 @@ const REFRESH_MIN = 720;
 /** Entries of events that left the feed stay this long, so that a UID that comes back goes on counting. */
 const KEPT_SEASONS = 1;
 
+/** The events of one plan in a feed; an ordinary feed has one part, that of several lawns one a lawn. */
+export interface Part {
+  readonly plan: Plan;
+  readonly drafts: readonly DraftEvent[];
+  /** Whether an event that was published is of this part. */
+  readonly owns: (uid: string) => boolean;
+  /** A title, or the name of a step, as it stands in this feed. */
+  readonly titled: (title: string) => string;
+}
+
+/** The one part of a feed of one plan. */
+export const wholePart = (plan: Plan, drafts: readonly DraftEvent[] = []): Part => ({
+  plan,
+  drafts,
+  owns: () => true,
+  titled: (title) => title,
+});
+
+/** A revision of a feed, the ledger with it, and what subscribers will see change. */
+interface Revision {
+  readonly text: string;
+  readonly ledger: Ledger;
+  readonly changes: readonly Change[];
+}
+
 /** Events as the next revision of a feed, and the ledger with it. @throws RangeError where an instant is not one. */
-export function publishedAs(
-  season: Season,
-  drafts: readonly DraftEvent[],
+export const publishedAs = (season: Season, drafts: readonly DraftEvent[], feed: Feed): Revision =>
+  publishedOf([wholePart(season, drafts)], season.display.language, feed);
+
+/**
+ * The same of a feed of several plans. An event that no part owns stays as it was published.
+ *
+ * @throws RangeError where an instant is not one, or there is no event at all.
+ */
+export function publishedOf(
+  parts: readonly Part[],
+  language: string,
   { ledger, revisedAt, feed, name, about, keeps }: Feed,
-): { readonly text: string; readonly ledger: Ledger; readonly changes: readonly Change[] } {
+): Revision {
   const published = feed === undefined ? ledger.events : (ledger.readers[feed] ?? []);
   const known = new Map(published.map((entry) => [entry.uid, entry]));
-  const present = new Set(drafts.map(({ uid }) => uid));
+  const present = new Set(parts.flatMap(({ drafts }) => drafts.map(({ uid }) => uid)));
+  /** What becomes of an event that no plan has; nothing of one that left the feed long ago. */
+  const whatIsLeft = (entry: LedgerEntry): LedgerEntry[] => {
+    const plan = parts.find(({ owns }) => owns(entry.uid))?.plan;
+    if (plan === undefined) return [entry];
+    if (entry.removedOn !== null && entry.season < plan.season.year - KEPT_SEASONS) return [];
+    return [keeps(entry) ? vanished(entry, plan, revisedAt) : removed(entry, plan.asOf)];
+  };
   const wanted = [
-    ...drafts.map((draft) => revise(draft, known.get(draft.uid), season.asOf, revisedAt)),
-    ...published
-      .filter(({ uid }) => !present.has(uid))
-      .filter(({ removedOn, season: year }) => removedOn === null || year >= season.season.year - KEPT_SEASONS)
-      .map((entry) => (keeps(entry) ? vanished(entry, season, revisedAt) : removed(entry, season.asOf))),
+    ...parts.flatMap(({ plan, drafts }) =>
+      drafts.map((draft) => revise(draft, known.get(draft.uid), plan.asOf, revisedAt)),
+    ),
+    ...published.flatMap((entry) => (present.has(entry.uid) ? [] : whatIsLeft(entry))),
   ].sort((a, b) => (a.uid < b.uid ? -1 : 1));
-  const { text, leftOut } = feedWithin(wanted, season.asOf, (entries) =>
+  const asOf =
+    parts
+      .map(({ plan }) => plan.asOf)
+      .sort()
+      .at(-1) ?? '';
+  const { text, leftOut } = feedWithin(wanted, asOf, (entries) =>
     icalendar({
       name,
       description: about,
-      language: season.display.language,
+      language,
       refreshMin: REFRESH_MIN,
       events: entries.map((entry) => ({ ...entry, own: { name: KEPT_NAME, value: keptLine(entry) } })),
     }),
   );
   const events = wanted.flatMap((entry) =>
-    leftOut.has(entry.uid) ? withoutRoom(known.get(entry.uid), season.asOf) : [entry],
+    leftOut.has(entry.uid) ? withoutRoom(known.get(entry.uid), asOf) : [entry],
   );
   return {
     text,

@@ -3,7 +3,7 @@
  * placed season, with events of its own and its own list in the ledger.
  */
 import * as v from 'valibot';
-import { contentHash } from '../base/hash.ts';
+import { contentHash, nameHash } from '../base/hash.ts';
 import { displayKeys } from './display.ts';
 import { byId, map, maybe, text, word } from './fields.ts';
 import type { Season } from './season.ts';
@@ -19,9 +19,15 @@ export type Role = (typeof ROLES)[number];
 /** How one reader wants a season told; what is left out is the lawn's own. */
 export type Telling = Partial<Season['display']>;
 
+/** What makes events of a feed its own. */
+export const feedKey = v.pipe(
+  v.string(),
+  v.regex(/^[a-z0-9]{4,64}$/, 'wrong-type:4 to 64 lower-case letters and digits'),
+);
+
 /** What makes a lawn's feeds their own, and who reads them. */
 export const FeedSchema = map({
-  key: v.pipe(v.string(), v.regex(/^[a-z0-9]{4,64}$/, 'wrong-type:4 to 64 lower-case letters and digits')),
+  key: feedKey,
   readers: maybe(byId(map({ as: word(ROLES), detail: maybe(word(DETAILS)), title: maybe(text), ...displayKeys }))),
 });
 
@@ -59,8 +65,7 @@ export const feedKeyOf = ({ feed, id }: WithFeed & { readonly id: string }): str
  *
  * @example readerKey('7f3k9q2m', { id: 'crew', as: 'helper' })
  */
-export const readerKey = (feedKey: string, { id, as }: Pick<Reader, 'id' | 'as'>): string =>
-  contentHash(`${feedKey} ${as} ${id}`);
+export const readerKey = (key: string, { id, as }: Pick<Reader, 'id' | 'as'>): string => nameHash(`${key} ${as} ${id}`);
 
 /** What a season for the public is called by, so that not even the lawn's key is in it. */
 export const publicKeyOf = (lawn: Parameters<typeof feedKeyOf>[0]): string =>

@@ -1,4 +1,5 @@
 import type { Problem } from '../base/problem.ts';
+import { readCalendar } from './calendar.ts';
 import { readJournal } from './journal.ts';
 import { readLawn, readProducts, type ZipLookup } from './lawn.ts';
 import type { Lookup } from './lookup.ts';
@@ -7,8 +8,10 @@ import { LIMIT } from './validate.ts';
 import { readWeather } from './weather.ts';
 import { readYaml } from './yaml.ts';
 
+/** The kinds of files that say what they are. */
+const SAYING = ['program', 'products', 'lawn', 'calendar'] as const;
 /** The kinds of files that `check` knows. */
-export type FileKind = 'program' | 'products' | 'lawn' | 'journal' | 'weather';
+export type FileKind = (typeof SAYING)[number] | 'journal' | 'weather';
 
 /** What a file is: by its ending, then by its `kind`; a list is a journal. Null where it says no kind that is known. */
 export function kindOf(text: string, name: string): FileKind | null {
@@ -18,7 +21,7 @@ export function kindOf(text: string, name: string): FileKind | null {
   const { data } = readYaml(text, name);
   if (Array.isArray(data)) return 'journal';
   const kind = data !== null && typeof data === 'object' ? (data as { kind?: unknown }).kind : undefined;
-  return kind === 'products' || kind === 'lawn' || kind === 'program' ? kind : null;
+  return SAYING.find((one) => one === kind) ?? null;
 }
 
 /** The problems of one file by itself, read as its kind; where it says none, as a lawn, the kind most people write. */
@@ -33,6 +36,7 @@ export function problemsOf(
     program: (text: string, name: string) => readProgram(text, name, lookup),
     products: readProducts,
     lawn: (text: string, name: string) => readLawn(text, name, zips),
+    calendar: readCalendar,
     journal: readJournal,
     weather: readWeather,
   };

@@ -5,6 +5,9 @@ import { hasErrors, inOrder, type Problem, problem } from '../base/problem.ts';
 import { dayAt } from '../base/zone.ts';
 import { agronomyOf, readAll } from '../compile.ts';
 import { kindOf, problemsOf } from '../read/any.ts';
+import { readCalendar } from '../read/calendar.ts';
+import { listedLawns } from '../read/listed-lawns.ts';
+import type { Source } from '../read/lookup.ts';
 import { readProgram } from '../read/program.ts';
 import { lookupFrom, readText } from './files.ts';
 import type { Io } from './io.ts';
@@ -18,7 +21,7 @@ export interface CheckOptions {
   readonly strict?: boolean;
 }
 
-/** Checks files: each by itself and by agronomy, a lawn with everything that it names. */
+/** Checks files: each by itself and by agronomy, a lawn with everything that it names, a calendar with its lawns. */
 export function checkCommand(files: readonly string[], options: CheckOptions, io: Io): number {
   const asOf = options.asOf === undefined ? dayAt(io.now(), 'UTC') : parseDay(options.asOf);
   const unfit = asOf === null ? [problem('as-of', { found: options.asOf ?? '' }, null)] : [];
@@ -40,6 +43,7 @@ function checkFile(file: string, asOf: Day, io: Io): readonly Problem[] {
     const parsed = readProgram(source.text, source.name, lookup);
     return hasErrors(parsed.problems) ? parsed.problems : [...parsed.problems, ...checkProgram(parsed, asOf)];
   }
+  if (kind === 'calendar') return checkCalendar(source, asOf, io);
   if (kind !== 'lawn') return problemsOf(source.text, source.name, kind, lookup, zipLookup);
   const absolute = path.resolve(io.cwd, file);
   const lawn = { ...source, name: path.relative(io.cwd, absolute) };
@@ -47,4 +51,14 @@ function checkFile(file: string, asOf: Day, io: Io): readonly Problem[] {
   if (!value || hasErrors(problems)) return problems;
   const service = keptWeather({ source: lawn, asOf }, io);
   return [...problems, ...agronomyOf(value, parsed, service, asOf)];
+}
+
+/** A calendar by itself, then each of its lawns with everything that it names. */
+function checkCalendar({ text, name }: Source, asOf: Day, io: Io): readonly Problem[] {
+  const parsed = readCalendar(text, name);
+  const lawns = listedLawns(parsed, lookupFrom(io.cwd), zipLookup);
+  return [
+    ...parsed.problems,
+    ...lawns.flatMap(({ source, problems }) => [...problems, ...(source ? checkFile(source.name, asOf, io) : [])]),
+  ];
 }

@@ -1,5 +1,5 @@
 import { randomUUID } from 'node:crypto';
-import { linkSync, readFileSync, renameSync, rmSync, statSync, writeFileSync } from 'node:fs';
+import { linkSync, readFileSync, renameSync, rmSync, statSync, utimesSync, writeFileSync } from 'node:fs';
 import { hostname } from 'node:os';
 import path from 'node:path';
 import { type Problem, problem } from '../base/problem.ts';
@@ -18,7 +18,8 @@ class LockLost extends Error {}
  * Runs with the file's lock held: a file beside it that only one run can make.
  *
  * A lock whose run has ended is taken over at once on the same machine, else after 20 s. Its holder may only have slept:
- * right before it writes it calls `stillHeld`, and begins anew where the lock is no longer its own.
+ * right before it writes it calls `stillHeld`, and begins anew where the lock is no longer its own. Each call makes the lock
+ * young again.
  *
  * @returns What the run gave; NotWritten where nothing can be written there; a problem after 30 s of waiting.
  */
@@ -36,7 +37,7 @@ export function withLock<T>(
         continue;
       }
       return run(() => {
-        if (textOf(lock) !== mine) throw new LockLost();
+        if (textOf(lock) !== mine || !renewed(lock)) throw new LockLost();
       });
     } catch (error) {
       if (error instanceof NotWritten) return error;
@@ -97,6 +98,16 @@ function isRunning(pid: number): boolean {
     return process.kill(pid, 0);
   } catch (error) {
     return (error as NodeJS.ErrnoException).code === 'EPERM';
+  }
+}
+
+function renewed(lock: string): boolean {
+  const now = new Date();
+  try {
+    utimesSync(lock, now, now);
+    return true;
+  } catch {
+    return false;
   }
 }
 

@@ -2,12 +2,12 @@ import { existsSync, realpathSync } from 'node:fs';
 import path from 'node:path';
 import { hasErrors, inOrder, type Problem, problem } from '../base/problem.ts';
 import type { Compiled } from '../compile.ts';
+import type { FeedAbout } from '../emit/changes/digest.ts';
 import type { Ledger } from '../model/ledger.ts';
-import type { Source } from '../read/lookup.ts';
 import { changesWritings } from './changes-file.ts';
 import { NotWritten, removeLeftParts, writeAll } from './files.ts';
 import type { Io } from './io.ts';
-import { feedFile, feedsOfLawn, takenFiles } from './lawn-feeds.ts';
+import { feedFile, type LawnFeed, takenFiles } from './lawn-feeds.ts';
 import { readOrRebuild } from './ledger-file.ts';
 import { withLock } from './lock.ts';
 
@@ -15,7 +15,8 @@ interface Publishing {
   readonly ledgerFile: string;
   /** The folder of the feeds. */
   readonly feedIn: string;
-  readonly lawn: Source;
+  /** The feeds that are asked for, the own first. */
+  readonly asked: readonly LawnFeed[];
   /** The instant of this revision, `YYYY-MM-DDTHH:MM:SSZ`. */
   readonly revisedAt: string;
   /** Whether feeds and ledger are written; else the plan is only asked for. */
@@ -24,10 +25,22 @@ interface Publishing {
   readonly isFine: (problems: readonly Problem[]) => boolean;
 }
 
-/** A compiled lawn, and the feeds that were written, the lawn's own first; null where none were. */
-interface Published extends Compiled {
+/** A plan as far as it is published. */
+interface Publishable extends Pick<Compiled, 'feed' | 'readers' | 'ledger' | 'changes' | 'problems'> {
+  /** What the feed is of; null where there is nothing to publish. */
+  readonly about: FeedAbout | null;
+}
+
+/** What came of publishing: the plan, null where it may not be published; and the feeds that were written, null where none were. */
+interface Published<T> {
+  readonly made: T | null;
+  /** Of the plan, and what was known before it. */
+  readonly problems: readonly Problem[];
   readonly written: readonly WrittenFeed[] | null;
 }
+
+/** Plans on what was published before. It calls `stillHeld` between long works, so that nobody takes it for dead. */
+type Plan<T> = (ledger: Ledger | null, stillHeld: () => void) => T;
 
 /** A feed as it was written. */
 export interface WrittenFeed {
@@ -42,10 +55,8 @@ export interface WrittenFeed {
 /**
  * Reads the ledger, plans against it, and writes ledger and feeds, all of it under the ledger's lock: of two runs at
  * once the second plans on what the first has published.
- *
- * @returns Without a season where there is a problem.
  */
-export function publish(publishing: Publishing, plan: (ledger: Ledger | null) => Compiled, io: Io): Published {
+export function publish<T extends Publishable>(publishing: Publishing, plan: Plan<T>, io: Io): Published<T> {
   const { ledgerFile, writes } = publishing;
   if (!writes) return planAndWrite(publishing, plan, () => {}, io);
   // The lock stands beside the file itself, so that all who come to it by links meet there.
@@ -53,48 +64,50 @@ export function publish(publishing: Publishing, plan: (ledger: Ledger | null) =>
   const done = withLock(lockedFile, (stillHeld) => planAndWrite(publishing, plan, stillHeld, io));
   if (done instanceof NotWritten)
     return failed([problem('write-failed', { file: done.file, reason: done.message }, null)]);
-  return 'season' in done ? done : failed(done.problems);
+  return 'made' in done ? done : failed(done.problems);
 }
 
 /**
  * Writes what moved, the ledger, then the feeds: a run that ends in between is made good by the next, tells nothing twice, and no
  * SEQUENCE ever falls.
  */
-function planAndWrite(
-  { ledgerFile, feedIn, lawn, revisedAt, writes, isFine }: Publishing,
-  plan: (ledger: Ledger | null) => Compiled,
+function planAndWrite<T extends Publishable>(
+  { ledgerFile, feedIn, asked, revisedAt, writes, isFine }: Publishing,
+  plan: Plan<T>,
   stillHeld: () => void,
   io: Io,
-): Published {
-  const asked = feedsOfLawn(lawn, feedIn);
+): Published<T> {
   const { ledger, problems: ofLedger } = readOrRebuild(ledgerFile, asked, io.cwd);
   const known = [...ofLedger, ...(writes ? takenFiles(asked, ledger, io.cwd) : [])];
   if (hasErrors(known)) return failed(known);
-  const compiled = told(plan(ledger), known);
-  if (!compiled.season || !isFine(compiled.problems)) return failed(compiled.problems);
-  if (!writes) return { ...compiled, written: null };
-  const written = feedsOf(compiled, feedIn, ledger, io.cwd);
-  const moved = compiled.changes?.isFirst ? [] : (compiled.changes?.told ?? []);
+  const made = plan(ledger, stillHeld);
+  const problems = known.length === 0 ? made.problems : inOrder([...known, ...made.problems]);
+  if (made.about === null || !isFine(problems)) return failed(problems);
+  if (!writes) return { made, problems, written: null };
+  const written = feedsOf(made, made.about.lawn, feedIn, ledger, io.cwd);
+  const moved = made.changes?.isFirst ? [] : (made.changes?.told ?? []);
   const writings = [
-    ...changesWritings(feedIn, compiled.season, moved, revisedAt),
-    { file: ledgerFile, text: `${JSON.stringify(compiled.ledger, null, 1)}\n` },
+    ...changesWritings(feedIn, made.about, moved, revisedAt),
+    { file: ledgerFile, text: `${JSON.stringify(made.ledger, null, 1)}\n` },
     ...written.map(({ file, text }) => ({ file, text })),
   ];
   stillHeld();
   for (const one of writings) removeLeftParts(one.file);
   writeAll(writings);
-  return { ...compiled, written: written.map((one) => ({ ...one, file: path.relative(io.cwd, one.file) })) };
+  const shown = written.map((one) => ({ ...one, file: path.relative(io.cwd, one.file) }));
+  return { made, problems, written: shown };
 }
 
 /** The feeds to write. Where a former reader's file has become that of another lawn, it stays so. */
 function feedsOf(
-  { season, feed, readers }: Compiled,
+  { feed, readers }: Publishable,
+  id: string,
   folder: string,
   ledger: Ledger | null,
   cwd: string,
 ): WrittenFeed[] {
-  const fileOf = (reader: string | null) => feedFile(folder, season?.lawn ?? '', reader);
-  const isFree = (id: string) => takenFiles([{ reader: id, file: fileOf(id), key: '-' }], ledger, cwd).length === 0;
+  const fileOf = (reader: string | null) => feedFile(folder, id, reader);
+  const isFree = (reader: string) => takenFiles([{ reader, file: fileOf(reader), key: '-' }], ledger, cwd).length === 0;
   return [
     { reader: null, file: fileOf(null), text: feed ?? '', ended: false },
     ...readers
@@ -103,19 +116,4 @@ function feedsOf(
   ];
 }
 
-/** A compiled lawn with problems that were known before it. */
-function told(compiled: Compiled, before: readonly Problem[]): Compiled {
-  if (before.length === 0) return compiled;
-  const problems = inOrder([...before, ...compiled.problems]);
-  return { ...compiled, problems, season: compiled.season && { ...compiled.season, problems } };
-}
-
-const failed = (problems: readonly Problem[]): Published => ({
-  season: null,
-  feed: null,
-  readers: [],
-  ledger: null,
-  changes: null,
-  problems,
-  written: null,
-});
+const failed = (problems: readonly Problem[]): Published<never> => ({ made: null, problems, written: null });

@@ -4,6 +4,8 @@ import { type Day, formatDay, parseDay } from '../base/day.ts';
 import { type Problem, problem } from '../base/problem.ts';
 import { nearestWord } from '../base/quantity.ts';
 import { dayAt, zoneAt } from '../base/zone.ts';
+import { kindOf } from '../read/any.ts';
+import { readCalendar } from '../read/calendar.ts';
 import { readLawn } from '../read/lawn.ts';
 import type { Source } from '../read/lookup.ts';
 import { readText } from './files.ts';
@@ -29,17 +31,18 @@ const YEARS = /^(19|20|21)/;
 
 const isLawnFile = (word: string): boolean => /\.ya?ml$/i.test(word);
 
+/** The file that a command is about. */
+export type AskedFile = Omit<Asked, 'asOf'>;
+export interface Failed {
+  readonly problems: readonly Problem[];
+}
+
 /**
- * Finds the lawn: the file named, else `lawn.yaml` in the folder, else the demo; and the as-of day: the one given, else
- * today in the lawn's zone.
+ * Finds the file: the one named, else `lawn.yaml` in the folder, else the demo lawn.
  *
- * @param words What stands on the command line: a lawn file, a step, both or neither.
+ * @param words What stands on the command line: a file, a step, both or neither.
  */
-export function whichLawn(
-  words: readonly string[],
-  asOf: string | undefined,
-  io: Io,
-): Asked | { readonly problems: readonly Problem[] } {
+export function whichFile(words: readonly string[], asOf: string | undefined, io: Io): AskedFile | Failed {
   const [first] = words;
   const named = first !== undefined && isLawnFile(first) ? first : undefined;
   const step = words[named === undefined ? 0 : 1];
@@ -52,11 +55,32 @@ export function whichLawn(
     io.stderr(
       `No lawn named and no lawn.yaml here: this is the demo lawn${asOf === undefined ? `, as of ${DEMO.asOf}` : ''}.\n`,
     );
-  const written = asOf ?? (isDemo ? DEMO.asOf : today(source, io));
-  const day = parseDay(written);
-  if (day === null || !YEARS.test(written)) return { problems: [problem('as-of', { found: written }, null)] };
-  return { file: path.resolve(io.cwd, file), source, asOf: day, step, isDemo };
+  return { file: path.resolve(io.cwd, file), source, step, isDemo };
 }
+
+/** Finds the lawn that a command is about, and the as-of day. @param words As in `whichFile`. */
+export function whichLawn(words: readonly string[], asOf: string | undefined, io: Io): Asked | Failed {
+  const asked = whichFile(words, asOf, io);
+  if ('problems' in asked) return asked;
+  if (!isCalendar(asked)) return asOfDay(asked, asOf, io);
+  const { value, place } = readCalendar(asked.source.text, asked.source.name);
+  return { problems: [problem('calendar-for-lawn', { lawns: value?.lawns ?? [] }, place(['kind']))] };
+}
+
+/** Whether the file is a calendar of several lawns. */
+export const isCalendar = ({ source }: AskedFile): boolean => kindOf(source.text, source.name) === 'calendar';
+
+/** A lawn's file with the as-of day: the one given, else today in the lawn's zone. */
+export function asOfDay(asked: AskedFile, asOf: string | undefined, io: Io): Asked | Failed {
+  const written = asOf ?? (asked.isDemo ? DEMO.asOf : today(asked.source, io));
+  const day = parseDay(written);
+  const problems = asOfProblem(written);
+  return day === null || problems.length > 0 ? { problems } : { ...asked, asOf: day };
+}
+
+/** A problem where an as-of day is none. */
+export const asOfProblem = (written: string): Problem[] =>
+  parseDay(written) === null || !YEARS.test(written) ? [problem('as-of', { found: written }, null)] : [];
 
 /** Today in the lawn's zone; in UTC where the lawn cannot be read. */
 function today({ text, name }: Source, io: Io): string {

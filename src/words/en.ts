@@ -402,6 +402,7 @@ const feed = {
   calendarAbout: (lawn: string, program: string) =>
     `${program}, for ${lawn}. Dates follow soil temperature and degree days; ranges firm up as the season unfolds.`,
   helperName: 'Lawn work',
+  soilOfLawns: (values: readonly string[]) => `Soil today: ${values.join(', ')}`,
   helperAbout:
     'Work on a lawn: what, how much, how, and with which care. Days may still move; look again before you set out.',
   publicAbout: (program: string) =>

@@ -407,6 +407,7 @@ export const es = {
     calendarAbout: (lawn, program) =>
       `${program}, para ${lawn}. Las fechas siguen la temperatura del suelo y los grados-día; los márgenes se afinan conforme avanza la temporada.`,
     helperName: 'Trabajos del césped',
+    soilOfLawns: (values) => `Suelo hoy: ${values.join(', ')}`,
     helperAbout:
       'Trabajos en un césped: qué, cuánto, cómo y con qué cuidado. Los días todavía pueden cambiar; vuelva a mirar antes de salir.',
     publicAbout: (program) =>

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { contentHash } from '../../src/base/hash.ts';
+import { contentHash, nameHash } from '../../src/base/hash.ts';
 import { normalQuantile } from '../../src/base/normal-quantile.ts';
 import { quantile } from '../../src/base/quantile.ts';
 import { normal, seeded } from '../../src/base/random.ts';
@@ -149,6 +149,7 @@ describe('random numbers', () => {
 describe('contentHash', () => {
   // FIPS 180-4, SHA-256, examples of NIST: the empty message and "abc".
   test('of nothing begins e3b0c442', () => expect(contentHash('', 8)).toBe('e3b0c442'));
+  test('in letters of nothing begins odla', () => expect(nameHash('', 4)).toBe('odla'));
   test('of abc begins ba7816bf', () => expect(contentHash('abc', 8)).toBe('ba7816bf'));
   test('has 16 digits where none are asked for', () => expect(contentHash('')).toBe('e3b0c44298fc1c14'));
   test('is of the text as UTF-8', () => expect(contentHash('ü')).not.toBe(contentHash('u')));

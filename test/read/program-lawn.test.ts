@@ -142,6 +142,7 @@ describe('kindOf', () => {
     ['a.yaml', 'kind: program', 'program'],
     ['a.yaml', 'kind: products', 'products'],
     ['a.yaml', '{ kind: lawn }', 'lawn'],
+    ['a.yaml', 'kind: calendar', 'calendar'],
     ['a.yaml', '- { date: 2027-01-01 }', 'journal'],
     ['a.yaml', 'kind: other', null],
     ['a.yaml', 'hello', null],

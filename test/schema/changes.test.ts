@@ -1,6 +1,7 @@
 /** One change at each place of every shipped file: the JSON Schema takes and refuses what the reader's schema does. */
 import * as v from 'valibot';
 import { describe, expect, test } from 'vitest';
+import { CalendarSchema } from '../../src/model/calendar.ts';
 import { EntrySchema } from '../../src/model/journal.ts';
 import { LawnSchema } from '../../src/model/lawn.ts';
 import { ProductsSchema } from '../../src/model/product.ts';
@@ -12,6 +13,7 @@ const readers: Readonly<Record<string, v.GenericSchema>> = {
   products: ProductsSchema,
   lawn: LawnSchema,
   journal: v.array(EntrySchema),
+  calendar: CalendarSchema,
 };
 
 type Change = readonly [at: string, changed: unknown];

@@ -5,7 +5,7 @@ import { describe, expect, test } from 'vitest';
 import { formatDay } from '../../src/base/day.ts';
 import { seeded } from '../../src/base/random.ts';
 import { folderWith, soilclock } from '../kit.ts';
-import { agrees, child, ended, FEED, LEDGER, PLAN, planFolder, sequencesIn, textOf } from './plan-kit.ts';
+import { agrees, child, dieAt, ended, FEED, LEDGER, PLAN, planFolder, sequencesIn, textOf } from './plan-kit.ts';
 
 /** As many as a check of everything has; else a fifth. */
 const KILLS = process.env.SOILCLOCK_RUNS === 'whole' ? 50 : 10;
@@ -52,26 +52,6 @@ test(`killed at ${KILLS} random moments`, { timeout: 20_000 * KILLS }, async () 
     await expectWhole(cwd, asOf, before, whole);
   }
 });
-
-/** Ends the process at the n-th step of those that change a file, where that writes with half of it written. */
-const dieAt = (n: number) =>
-  `data:text/javascript,${encodeURIComponent(`
-import fs from 'node:fs';
-import { syncBuiltinESMExports } from 'node:module';
-let left = ${n};
-for (const name of ['mkdirSync', 'openSync', 'writeFileSync', 'fsyncSync', 'renameSync', 'rmSync', 'linkSync']) {
-  const real = fs[name];
-  fs[name] = (...args) => {
-    const reads = name === 'openSync' && args[1] !== 'w';
-    if (!reads && --left === 0) {
-      if (name === 'writeFileSync') real(args[0], args[1].slice(0, args[1].length / 2), args[2]);
-      process.kill(process.pid, 'SIGKILL');
-    }
-    return real(...args);
-  };
-}
-syncBuiltinESMExports();
-`)}`;
 
 test('killed at every step of its writing', { timeout: 120_000 }, async () => {
   const cwd = planFolder();

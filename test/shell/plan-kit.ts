@@ -36,12 +36,32 @@ export const planFolder = (): string =>
   });
 
 /** The command in a process of its own, which can be killed. @param loads A module that it runs first. */
-export const child = (cwd: string, asOf: string, loads?: string): ChildProcess =>
+export const child = (cwd: string, asOf: string, loads?: string, command = PLAN): ChildProcess =>
   spawn(
     process.execPath,
-    [...(loads === undefined ? [] : ['--import', loads]), path.join(root, 'src/bin.cjs'), ...PLAN, asOf],
+    [...(loads === undefined ? [] : ['--import', loads]), path.join(root, 'src/bin.cjs'), ...command, asOf],
     { cwd, stdio: 'ignore' },
   );
+
+/** Ends the process at the n-th step of those that change a file, where that writes with half of it written. */
+export const dieAt = (n: number) =>
+  `data:text/javascript,${encodeURIComponent(`
+import fs from 'node:fs';
+import { syncBuiltinESMExports } from 'node:module';
+let left = ${n};
+for (const name of ['mkdirSync', 'openSync', 'writeFileSync', 'fsyncSync', 'renameSync', 'rmSync', 'linkSync']) {
+  const real = fs[name];
+  fs[name] = (...args) => {
+    const reads = name === 'openSync' && args[1] !== 'w';
+    if (!reads && --left === 0) {
+      if (name === 'writeFileSync') real(args[0], args[1].slice(0, args[1].length / 2), args[2]);
+      process.kill(process.pid, 'SIGKILL');
+    }
+    return real(...args);
+  };
+}
+syncBuiltinESMExports();
+`)}`;
 
 export const ended = (one: ChildProcess): Promise<number | null> =>
   new Promise((resolve) => one.on('exit', (code) => resolve(code)));
@@ -58,9 +78,9 @@ export const sequencesIn = (feed: string): Record<string, number> =>
   );
 
 /** That feed and ledger hold the same events in the same revisions. @returns UID → SEQUENCE. */
-export function agrees(cwd: string): Record<string, number> {
-  const inFeed = sequencesIn(textOf(cwd, FEED) ?? '');
-  const { events } = JSON.parse(textOf(cwd, LEDGER) ?? '') as Ledger;
+export function agrees(cwd: string, feed = FEED, ledger = LEDGER): Record<string, number> {
+  const inFeed = sequencesIn(textOf(cwd, feed) ?? '');
+  const { events } = JSON.parse(textOf(cwd, ledger) ?? '') as Ledger;
   const standing = events.filter(({ removedOn }) => removedOn === null);
   expect(inFeed).toEqual(Object.fromEntries(standing.map(({ uid, sequence }) => [uid, sequence])));
   return inFeed;

@@ -1,8 +1,9 @@
 /** Two plans of one lawn at once: whoever comes second plans on what the first has published. */
-import { existsSync, readFileSync, writeFileSync } from 'node:fs';
+import { existsSync, readFileSync, statSync, utimesSync, writeFileSync } from 'node:fs';
 import { hostname } from 'node:os';
 import path from 'node:path';
 import { describe, expect, test } from 'vitest';
+import { withLock } from '../../src/shell/lock.ts';
 import { soilclock } from '../kit.ts';
 import { agrees, child, ended, FEED, LEDGER, PLAN, planFolder } from './plan-kit.ts';
 
@@ -44,4 +45,14 @@ test('a lock that a plan left which has ended is taken over', async () => {
   writeFileSync(path.join(cwd, `${LEDGER}.lock`), `${gone.pid} ${hostname()} x`);
   expect((await soilclock(cwd, [...PLAN, '2027-04-01'])).code).toBe(0);
   agrees(cwd);
+});
+
+test('a lock is made young again by its holder, so that nobody takes a long plan for dead', () => {
+  const file = path.join(planFolder(), LEDGER);
+  const age = withLock(file, (stillHeld) => {
+    utimesSync(`${file}.lock`, new Date(0), new Date(0));
+    stillHeld();
+    return { seconds: (Date.now() - statSync(`${file}.lock`).mtimeMs) / 1000 };
+  });
+  expect('seconds' in age && age.seconds < 10).toBe(true);
 });

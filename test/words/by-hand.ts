@@ -175,6 +175,7 @@ const TABLE: Readonly<Record<string, readonly (readonly unknown[])[]>> = {
     ['2027-04-02', null, is, is, []],
     ['2027-04-02', '2027-04-01', is, is, ['A', 'B']],
   ]),
+  'feed.soilOfLawns': [[['A 10 °C', 'B –']]],
   'changes.amountNow': [['1 kg']],
   'changes.byDays': [[1], [-1], [7], [-7]],
   'changes.firstFeed': [[41]],

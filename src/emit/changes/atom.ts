@@ -1,15 +1,14 @@
 import { contentHash } from '../../base/hash.ts';
-import type { Season } from '../../model/season.ts';
 import { wordsOf } from '../../words/words.ts';
 import { escaped } from '../html.ts';
-import type { Digest } from './digest.ts';
+import type { Digest, FeedAbout } from './digest.ts';
 
 /**
  * A digest as an Atom feed: an entry a change, the latest first.
  *
  * Source: IETF (2005), RFC 4287, The Atom Syndication Format, 4.1.1 and 4.1.2. No link of its own: a file knows no address.
  */
-export function atomFeed({ began, entries }: Digest, { feedKey, lawnName, display }: Season): string {
+export function atomFeed({ began, entries }: Digest, { feedKey, lawnName, display }: FeedAbout): string {
   const updated = [began, ...entries.map(({ at }) => at)].sort().at(-1) ?? began;
   return [
     '<?xml version="1.0" encoding="utf-8"?>',

@@ -30,6 +30,12 @@ export const DigestSchema = v.object({
   ),
 });
 
+/** What a digest is of: a lawn's feed, or that of a calendar of several. */
+export interface FeedAbout extends Pick<Season, 'lawn' | 'lawnName' | 'asOf' | 'display' | 'feedKey'> {
+  /** Whether what an event was may be told on to this reader; any where left out. */
+  readonly mayTell?: (uid: string) => boolean;
+}
+
 export type Digest = Readonly<v.InferOutput<typeof DigestSchema>>;
 
 /**
@@ -53,10 +59,9 @@ export function digestWith(kept: Digest | null, told: readonly Told[], asOf: str
 }
 
 /** A digest as plain text: a heading a day, the latest first. */
-export function digestText({ entries }: Digest, season: Season): string {
-  const { asOf, lawnName } = season;
-  const words = wordsOf(season.display.language).changes;
-  const display = displayOf(season.display.units, season.display.language);
+export function digestText({ entries }: Digest, { asOf, lawnName, display: asked }: FeedAbout): string {
+  const words = wordsOf(asked.language).changes;
+  const display = displayOf(asked.units, asked.language);
   const days = [...new Set(entries.map(({ day }) => day))];
   const blocks = days.map((day) => [
     dayText(day, asOf, display),

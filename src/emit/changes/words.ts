@@ -4,7 +4,7 @@ import type { LedgerEntry } from '../../model/ledger.ts';
 import type { Application, Season } from '../../model/season.ts';
 import { type Words, wordsOf } from '../../words/words.ts';
 import { dayText } from '../day-text.ts';
-import type { Change } from '../published-as.ts';
+import { type Change, type Part, wholePart } from '../published-as.ts';
 import { changedParts } from './parts.ts';
 
 /** A change as it is told to those who follow the feed. */
@@ -32,15 +32,23 @@ export interface Told {
  * @example changesInWords(changes, season)[0].text
  * //=> 'Moved: First autumn feed, Sat, Sep 18 → Sat, Sep 25 (7 days later): that day has left the window.'
  */
-export function changesInWords(changes: readonly Change[], season: Season): Told[] {
+export const changesInWords = (changes: readonly Change[], season: Season): Told[] =>
+  changesOfParts(changes, [wholePart(season)]);
+
+/** The same of a feed of several plans. */
+export function changesOfParts(changes: readonly Change[], parts: readonly Part[]): Told[] {
   const told = changes.flatMap((change) => {
     const entry = change.after ?? change.before;
-    return entry === null || entry.kind === 'soil' || change.what === 'removed' ? [] : [tell(change, entry, season)];
+    const part = entry === null ? undefined : parts.find(({ owns }) => owns(entry.uid));
+    if (entry === null || part === undefined || entry.kind === 'soil' || change.what === 'removed') return [];
+    return [{ ...tell(change, entry, part), part }];
   });
-  const over = new Set(told.filter(({ kind, what }) => kind === 'job' && isOver(what)).map(keyOf));
+  const isSame = (a: (typeof told)[number], b: (typeof told)[number]) =>
+    a.part === b.part && a.season === b.season && a.step === b.step;
+  const over = told.filter(({ kind, what }) => kind === 'job' && isOver(what));
   return told
-    .filter((one) => one.kind === 'job' || !isOver(one.what) || !over.has(keyOf(one)))
-    .map(({ season: _, ...one }) => one)
+    .filter((one) => one.kind === 'job' || !isOver(one.what) || !over.some((job) => isSame(job, one)))
+    .map(({ season: _, part: __, ...one }) => one)
     .sort((a, b) => compare(a.after ?? a.before ?? '', b.after ?? b.before ?? '') || compare(a.uid, b.uid));
 }
 
@@ -49,15 +57,15 @@ export const isFirstFeed = (changes: readonly Change[], events: readonly LedgerE
   changes.length === events.length && changes.every(({ before }) => before === null);
 
 const isOver = (what: Told['what']): boolean => what === 'done' || what === 'cancelled';
-const keyOf = ({ season, step }: { readonly season: number; readonly step: string | null }) => `${season} ${step}`;
 const compare = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
 
-function tell(change: Change, entry: LedgerEntry, season: Season): Told & { readonly season: number } {
+function tell(change: Change, entry: LedgerEntry, { plan, titled }: Part): Told & { readonly season: number } {
   const { before, after } = change;
-  const display = displayOf(season.display.units, season.display.language);
-  const application = season.applications.find(({ id, season: year }) => id === entry.step && year === entry.season);
+  const display = displayOf(plan.display.units, plan.display.language);
+  const found = plan.applications.find(({ id, season: year }) => id === entry.step && year === entry.season);
+  const application = found && { ...found, name: titled(found.name) };
   const what = headOf(change);
-  const words = wordsOf(season.display.language);
+  const words = wordsOf(plan.display.language);
   const name = (entry.kind === 'job' && application?.name) || (before ?? entry).summary;
   const title = oneLine(`${words.changes.heads[what]}: ${name}`);
   const [from, to] = [parseDay(before?.day ?? ''), parseDay(after?.day ?? '')];
@@ -72,7 +80,7 @@ function tell(change: Change, entry: LedgerEntry, season: Season): Told & { read
     after: what === 'cancelled' ? null : (after?.day ?? null),
     days: from === null || to === null || what === 'cancelled' ? null : to - from,
     title,
-    text: oneLine(`${title}, ${detail({ what, before, after }, application, season.asOf, display)}`),
+    text: oneLine(`${title}, ${detail({ what, before, after }, application, plan.asOf, display)}`),
   };
 }
 

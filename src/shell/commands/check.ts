@@ -5,7 +5,7 @@ export function addCheck(program: Command, { io, ended }: Run): void {
   program
     .command('check')
     .description(
-      'check files: programs at places of their climate, lawns with all they name, products, journals, weather',
+      'check files: programs at places of their climate, lawns with all they name, calendars of lawns, products, journals, weather',
     )
     .argument('<files...>', 'the files to check')
     .option('--as-of <day>', 'check as of this day instead of today (YYYY-MM-DD)')

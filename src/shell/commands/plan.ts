@@ -4,7 +4,9 @@ import { aLawn, collect, given, json, type Run, strict } from './common.ts';
 export function addPlan(program: Command, { io, ended }: Run): void {
   program
     .command('plan')
-    .description('plan a lawn: what now, the season, its calendar feed; with STEP, the whole why of one step')
+    .description(
+      'plan a lawn: what now, the season, its calendar feed; with STEP, the whole why of one step; or several lawns for one calendar',
+    )
     .argument(...aLawn)
     .argument('[step]', 'the id of one step')
     .option('--as-of <day>', 'plan as of this day instead of today (YYYY-MM-DD)')
@@ -20,7 +22,7 @@ export function addPlan(program: Command, { io, ended }: Run): void {
     .option(...strict)
     .addHelpText(
       'after',
-      '\nExample:\n  soilclock plan lawn.yaml --as-of 2027-04-02\n  soilclock plan lawn.yaml summer-annual-barrier',
+      '\nExample:\n  soilclock plan lawn.yaml --as-of 2027-04-02\n  soilclock plan lawn.yaml summer-annual-barrier\n  soilclock plan my-lawns.yaml',
     )
     .action(async (lawn: string | undefined, step: string | undefined, options) => {
       const { planCommand } = await import('../plan-command.ts');

@@ -1,0 +1,100 @@
+import path from 'node:path';
+import { formatDay } from '../base/day.ts';
+import type { Problem } from '../base/problem.ts';
+import { formatInstant } from '../base/zone.ts';
+import { type Compiled, compile } from '../compile.ts';
+import type { Detail, Telling } from '../model/reader.ts';
+import { lookupFrom, readText } from './files.ts';
+import type { Io } from './io.ts';
+import { feedsOfLawn } from './lawn-feeds.ts';
+import { ledgerPath } from './ledger-file.ts';
+import { publish, type WrittenFeed } from './publish.ts';
+import { EXIT, exitCode } from './report-problems.ts';
+import { keptWeather } from './weather/kept-weather.ts';
+import type { Asked } from './which-lawn.ts';
+import { zipLookup } from './zips.ts';
+
+export interface PlanOptions {
+  readonly asOf?: string;
+  readonly weather?: readonly string[];
+  readonly program?: string;
+  readonly out?: string;
+  readonly detail: Detail;
+  readonly compare?: string;
+  readonly dryRun?: boolean;
+  readonly json?: boolean;
+  readonly strict?: boolean;
+}
+
+/** A planned lawn; without its plan where a problem counts. */
+interface PlannedLawn {
+  readonly made: Compiled | null;
+  /** Of the plan, and what was known before it. */
+  readonly problems: readonly Problem[];
+  readonly written: readonly WrittenFeed[] | null;
+}
+
+/** Plans a lawn, and publishes the plan where that is asked. @param calendar How a calendar wants it told besides. */
+export function planLawn(asked: Asked, options: PlanOptions, io: Io, calendar?: Telling): PlannedLawn {
+  const feedIn = feedFolder(options, io);
+  // Nobody's backup holds the demo's ledger, and its folder may not be writable: it stands beside the feed.
+  const ledgerFile = ledgerPath(asked.isDemo ? path.join(feedIn, path.basename(asked.file)) : asked.file);
+  const revisedAt = options.asOf === undefined ? formatInstant(io.now()) : `${formatDay(asked.asOf)}T00:00:00Z`;
+  const { made, problems, written } = publish(
+    {
+      revisedAt,
+      ledgerFile,
+      feedIn,
+      asked: feedsOfLawn(asked.source, feedIn),
+      writes: asked.step === undefined && writes(asked, options),
+      isFine: isFineWith(options),
+    },
+    (ledger) => {
+      const compiled = compile({
+        lawn: asked.source,
+        lookup: lookupOnCommandLine(options, io),
+        weather: options.weather?.map((file) => path.resolve(io.cwd, file)),
+        program: options.program === undefined ? undefined : path.resolve(io.cwd, options.program),
+        zips: zipLookup,
+        service: options.weather ? undefined : keptWeather(asked, io),
+        asOf: asked.asOf,
+        ledger,
+        revisedAt,
+        detail: options.detail,
+        calendar,
+      });
+      return { ...compiled, about: compiled.season };
+    },
+    io,
+  );
+  if (!made?.season) return { made: null, problems, written };
+  const { about: _, ...compiled } = made;
+  return { made: { ...compiled, problems, season: { ...made.season, problems } }, problems, written };
+}
+
+/** The folder that feeds go into. */
+export const feedFolder = ({ out }: PlanOptions, io: Io): string => path.resolve(io.cwd, out ?? 'out/site');
+
+/** Whether nothing of these problems counts, so that a plan with them may be published. */
+export const isFineWith =
+  ({ strict = false }: PlanOptions) =>
+  (problems: readonly Problem[]): boolean =>
+    exitCode(problems, strict) === EXIT.fine;
+
+/** A plan is published where the lawn's own files make it; a question asked of it (other files, JSON) only into a named folder. */
+export function writes(
+  { isDemo }: Pick<Asked, 'isDemo'>,
+  { dryRun, out, weather, program, json }: PlanOptions,
+): boolean {
+  if (dryRun) return false;
+  return out !== undefined || !(isDemo || weather || program || json);
+}
+
+/** Paths of the command line count from the folder of the command; those in files from the file. */
+function lookupOnCommandLine({ weather, program }: PlanOptions, io: Io) {
+  const lookup = lookupFrom(io.cwd);
+  const given = new Set(
+    [...(weather ?? []), ...(program === undefined ? [] : [program])].map((file) => path.resolve(io.cwd, file)),
+  );
+  return (ref: string, from: string) => (given.has(ref) ? readText(ref, io.cwd) : lookup(ref, from));
+}
