@@ -18,6 +18,20 @@ export type ZipLookup = (zip: string) => Pick<Coordinates, 'latitude' | 'longitu
  * @example readLawn('kind: lawn\n…', 'lawn.yaml').value?.areas
  */
 export function readLawn(text: string, name: string, zips?: ZipLookup): Parsed<Lawn> {
+  if (latest?.text !== text || latest.name !== name || latest.zips !== zips)
+    latest = { text, name, zips, parsed: parseLawn(text, name, zips) };
+  return latest.parsed;
+}
+
+/** A plan asks for its lawn several times: for its feeds, its kept weather, and to plan it. */
+let latest: {
+  readonly text: string;
+  readonly name: string;
+  readonly zips: ZipLookup | undefined;
+  readonly parsed: Parsed<Lawn>;
+} | null = null;
+
+function parseLawn(text: string, name: string, zips: ZipLookup | undefined): Parsed<Lawn> {
   const parsed = readAs(LawnSchema, text, name, 'lawn');
   const problems: Problem[] = [...parsed.problems];
   const zone = (parsed.data as { timezone?: unknown } | undefined)?.timezone;

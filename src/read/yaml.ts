@@ -117,20 +117,21 @@ function tokensOf(
   const refuse = (refused: Problem) => ({ tokens, refused });
   for (const lexeme of new Lexer().lex(source)) {
     const type = CST.tokenType(lexeme);
-    const here = placeAt(offset, lexeme.length);
-    if (type === 'directive-line') return refuse(problem('yaml-directive', { found: lexeme }, here));
-    if (type === 'explicit-key-ind') return refuse(problem('yaml-key-mark', { found: lexeme }, here));
+    const from = offset;
+    const here = () => placeAt(from, lexeme.length);
+    if (type === 'directive-line') return refuse(problem('yaml-directive', { found: lexeme }, here()));
+    if (type === 'explicit-key-ind') return refuse(problem('yaml-key-mark', { found: lexeme }, here()));
     if (type === 'seq-item-ind' && beginsEntry(offset)) keysInEntry = 0;
     if (beginsKey(type, parser) && (++keys > size.keys || ++keysInEntry > size.keysInEntry))
       return refuse(
-        problem('yaml-too-many-keys', { limit: keys > size.keys ? size.keys : size.keysInEntry, of: 'keys' }, here),
+        problem('yaml-too-many-keys', { limit: keys > size.keys ? size.keys : size.keysInEntry, of: 'keys' }, here()),
       );
     if (type !== null && COUNTED.has(type) && ++entries > size.marks)
-      return refuse(problem('yaml-too-many-keys', { limit: size.marks, of: 'entries and marks' }, here));
+      return refuse(problem('yaml-too-many-keys', { limit: size.marks, of: 'entries and marks' }, here()));
     if (type === 'alias' && ++aliases > LIMITS.aliases)
-      return refuse(problem('yaml-alias', { limit: LIMITS.aliases }, here));
+      return refuse(problem('yaml-alias', { limit: LIMITS.aliases }, here()));
     for (const token of parser.next(lexeme)) tokens.push(token);
-    if (parser.stack.length > LIMITS.depth) return refuse(problem('yaml-too-deep', { limit: LIMITS.depth }, here));
+    if (parser.stack.length > LIMITS.depth) return refuse(problem('yaml-too-deep', { limit: LIMITS.depth }, here()));
     // The lexer's own marks (byte order, document start, scalar) take no room in the source.
     if (!['\u{FEFF}', '\x02', '\x18', '\x1f'].includes(lexeme)) offset += lexeme.length;
   }
