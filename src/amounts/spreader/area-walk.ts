@@ -25,6 +25,20 @@ const MOST_LINES = 1000;
  * Minnesota, Univ. of Illinois (two half-rate passes at a right angle). Round the edge first is common practice.
  */
 export function areaWalk(outline: Outline | null, size: SquareMetres, swath: Metres, passes: Passes): AreaWalk | null {
+  const key = JSON.stringify([outline, size, swath, passes]);
+  const known = found.get(key);
+  if (known !== undefined) return known;
+  const walk = walkAnew(outline, size, swath, passes);
+  if (found.size >= MOST_FOUND) found.clear();
+  found.set(key, walk);
+  return walk;
+}
+
+/** An outline stays the same from plan to plan and from reader to reader, and a way over it takes most of a plan's time. */
+const found = new Map<string, AreaWalk | null>();
+const MOST_FOUND = 500;
+
+function walkAnew(outline: Outline | null, size: SquareMetres, swath: Metres, passes: Passes): AreaWalk | null {
   const whole = outline ?? squareOf(size);
   const edges = ringsOf(whole).flatMap(edgesOf);
   if (spanOf(edges) / swath > MOST_LINES) return null;
