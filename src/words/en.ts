@@ -171,7 +171,7 @@ const choice = {
   unlikely: (share: string) => `Only ${share} of the runs of weather have a window this season; no day is chosen.`,
   noneLeft: 'No day is left in the window.',
   noneAllowed: (reasons: readonly string[]) =>
-    `No day of the window is allowed: on every one of them ${reasons.join(', or ')}.`,
+    `No day that is left in the window is allowed: on every one of them ${reasons.join(', or ')}.`,
 };
 
 /** Values of the soil, the air and the heat beside what is usual. */
