@@ -190,7 +190,8 @@ export const es = {
     unlikely: (share) =>
       `Solo el ${share} de los escenarios meteorológicos tiene una ventana en esta temporada; no se elige ningún día.`,
     noneLeft: 'No queda ningún día en la ventana.',
-    noneAllowed: (reasons) => `No se permite ninguno de los días que quedan de la ventana: en cada uno, ${reasons.join(', o ')}.`,
+    noneAllowed: (reasons) =>
+      `No se permite ninguno de los días que quedan de la ventana: en cada uno, ${reasons.join(', o ')}.`,
   },
 
   readings: {
