@@ -9,7 +9,7 @@ import type { WeatherSeries } from '../model/weather.ts';
 import { withPolygons } from './geojson.ts';
 import { journalProblems, readJournal } from './journal.ts';
 import { readProducts } from './lawn.ts';
-import type { Lookup, Source } from './lookup.ts';
+import { type Lookup, type Source, unfound } from './lookup.ts';
 import { readProgram } from './program.ts';
 import type { Parsed } from './validate.ts';
 import { readWeather } from './weather.ts';
@@ -59,11 +59,7 @@ export function link(
     const source = lookup(ref, parsed.file);
     if (source === null || 'reason' in source) {
       const place = path === null ? null : parsed.place(path);
-      problems.push(
-        source === null
-          ? problem('file-missing', { ref }, place)
-          : problem('file-unreadable', { ref, reason: source.reason }, place),
-      );
+      problems.push(unfound(ref, source, place));
       return undefined;
     }
     const result = read(source);

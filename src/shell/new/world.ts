@@ -11,7 +11,8 @@ import { kindOf } from '../../read/any.ts';
 import type { Source } from '../../read/lookup.ts';
 import { readProgram } from '../../read/program.ts';
 import { readWeather } from '../../read/weather.ts';
-import { lookupFrom, readText } from '../files.ts';
+import { readText } from '../files.ts';
+import { lookupFrom } from '../lookup.ts';
 import { shippedFolder } from '../shipped.ts';
 import { zipLookup } from '../zips.ts';
 
