@@ -7,6 +7,7 @@ import { pathToFileURL } from 'node:url';
 import { promisify } from 'node:util';
 import { afterAll, beforeEach, describe, expect, test } from 'vitest';
 import { fetchProgram } from '../../src/shell/share/fetch-program.ts';
+import { guardedFetch } from '../../src/shell/share/guarded-fetch.ts';
 import { isPublic } from '../../src/shell/share/public-address.ts';
 import { root } from '../kit.ts';
 import { internet, ip, LOOPBACK, PUBLIC } from './server.ts';
@@ -44,6 +45,8 @@ const net = await internet((request, response, count) => {
       const drip = setInterval(() => response.write(' '), 20);
       return void response.on('close', () => clearInterval(drip));
     }
+    case '/hang':
+      return;
     case '/latin':
       return void response.writeHead(200, yaml).end(Buffer.from([0x6b, 0xe4, 0x6d]));
     case '/marked':
@@ -223,7 +226,6 @@ describe('what is let through', () => {
 describe('an answer is refused', () => {
   test('where nobody who is believed vouches for the host', async () => {
     const { ca: _, ...reach } = net.reach();
-    const { guardedFetch } = await import('../../src/shell/share/guarded-fetch.ts');
     expect(await brought(at('/'), undefined, { fetch: guardedFetch(reach) })).toBe('service-no-network');
     expect(net.asked).toEqual([]);
   });
@@ -236,8 +238,14 @@ describe('an answer is refused', () => {
     expect(await brought(at('/too-large'))).toBe('service-too-large');
     expect(await brought(at('/too-large-in-pieces'))).toBe('service-too-large');
   });
-  test('that does not end in time', async () =>
-    expect(await brought(at('/drip'), undefined, { timeoutMs: 300, retries: 0 })).toBe('service-timeout'));
+  test.each(['/drip', '/hang'])('that does not end in time: %s', async (where) =>
+    expect(await brought(at(where), undefined, { timeoutMs: 300, retries: 0 })).toBe('service-timeout'),
+  );
+  test('where nobody tells in time where the host is', async () => {
+    const reach = { ...net.reach(), resolve: () => new Promise<readonly string[]>(() => {}) };
+    const how = { fetch: guardedFetch(reach), timeoutMs: 300, retries: 0 };
+    expect(await brought(at('/'), undefined, how)).toBe('service-timeout');
+  });
   test('that is not there', async () => expect(await brought(at('/absent'))).toBe('service-status'));
   test.each(['text/html', 'application/json', 'image/png', 'text/yaml-not', ''])('of the type "%s"', async (type) =>
     expect(await brought(at(`/type?type=${encodeURIComponent(type)}`))).toBe('program-type'),

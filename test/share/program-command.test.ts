@@ -1,6 +1,6 @@
 /** A program by its address: fetched once, pinned, kept, never changed unasked. */
 import { createHash } from 'node:crypto';
-import { readdirSync, rmSync, writeFileSync } from 'node:fs';
+import { readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { beforeEach, describe, expect, test } from 'vitest';
 import { LONG, lawnText, root, soilclock } from '../kit.ts';
@@ -52,6 +52,20 @@ describe('program fetch', LONG, () => {
   test('takes an address without a lawn', async () => {
     const { code, programs } = await brought(lawnFolder('program.yaml'), network, { words: [address] });
     expect([code, programs[0]!.sha256]).toEqual([0, hash(SHARED)]);
+  });
+  test('pins what an anchor names in two places', async () => {
+    const areas = 'areas: { front: { rectangle: [50 ft, 20 ft] }, back: { rectangle: [50 ft, 20 ft], program: *p } }\n';
+    const cwd = lawnFolder(`&p ${address}`);
+    writeFileSync(path.join(cwd, 'lawn.yaml'), read(cwd).replace(/^areas.*\n/m, areas));
+    expect([(await bring(cwd, network)).code, read(cwd).split(pinned(SHARED)).length - 1]).toEqual([0, 2]);
+  });
+  test('says what to write where it cannot change the file', async () => {
+    const cwd = lawnFolder(address);
+    const latin = Buffer.concat([Buffer.from('# caf'), Buffer.from([0xe9]), Buffer.from(`\n${read(cwd)}`)]);
+    writeFileSync(path.join(cwd, 'lawn.yaml'), latin);
+    const { codes, problems } = await brought(cwd, network);
+    expect([codes.at(-1), problems.at(-1)!.message.includes(hash(SHARED))]).toEqual(['program-unpinned', true]);
+    expect(readFileSync(path.join(cwd, 'lawn.yaml')).equals(latin)).toBe(true);
   });
   test('with --dry-run keeps and pins nothing', async () => {
     const cwd = lawnFolder(address);
@@ -201,6 +215,14 @@ describe('plan and check', LONG, () => {
     await bring(cwd, network);
     writeFileSync(path.join(cwd, 'out/cache/programs', `${hash(SHARED)}.yaml`), LESS);
     expect(codesOf((await plan(cwd)).stderr)).toEqual(['program-not-fetched']);
+  });
+  test('new takes the address of a program that is here', async () => {
+    const cwd = lawnFolder(address);
+    await bring(cwd, network);
+    const place = ['--place', '38.4, -72.6', '--grass', 'tall-fescue', '--area', 'front: rectangle 50 x 20 ft'];
+    const { code } = await soilclock(cwd, ['new', 'new.yaml', '--yes', '--name', 'A', ...place, '--program', address]);
+    expect(code).toBe(0);
+    expect(read(cwd, 'new.yaml')).toContain(`program: ${address}\n`);
   });
   test('take an address on the command line', async () => {
     const cwd = lawnFolder('program.yaml', { 'program.yaml': LESS });

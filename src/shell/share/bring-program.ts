@@ -19,7 +19,9 @@ export interface Brought {
   readonly program: Program;
   readonly kept: KeptProgram;
   readonly from: 'network' | 'cache';
-  /** What is other than in the state that was here; null where none was. */
+  /** The SHA-256 of the state that was here; null where none was. */
+  readonly before: string | null;
+  /** What is other than in that state; null where there is none, or where it stays. */
   readonly changes: readonly ProgramChange[] | null;
   readonly problems: readonly Problem[];
 }
@@ -43,7 +45,8 @@ export async function bringProgram(
   const problems = judged(parsed, asOf);
   if (!parsed.value || hasErrors(problems)) return { problems };
   const changes = bringing === 'update' && before ? programChanges(asRead(before).data, parsed.data) : null;
-  return { ref, program: parsed.value, kept, from: kept === before ? 'cache' : 'network', changes, problems };
+  const from = kept === before ? 'cache' : 'network';
+  return { ref, program: parsed.value, kept, from, before: before?.sha256 ?? null, changes, problems };
 }
 
 const asRead = ({ text, name }: KeptProgram): Parsed<Program> => readProgram(text.replace(/^\uFEFF/, ''), name);

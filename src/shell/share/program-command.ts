@@ -95,17 +95,20 @@ function keep({ kept }: Brought, io: Io): Problem[] {
 const pinAll = ({ file, value }: NonNullable<AskedFor['lawn']>, brought: readonly Brought[], { cwd }: Io) =>
   pin(file, value, new Map(brought.map(({ ref, kept }) => [ref, kept.sha256])), cwd);
 
-function told({ program, kept, from, changes }: Brought): readonly string[] {
+function told({ program, kept, from, before, changes }: Brought): readonly string[] {
   const about = aboutProgramLines(program, { address: kept.name, sha256: kept.sha256 });
-  if (changes === null) return [...about, from === 'cache' ? '  is here already' : '  was fetched'];
-  if (changes.length === 0) return [...about, '  says what it said before'];
-  return [...about, '', 'What is other than before:', ...programChangeLines(changes)];
+  if (changes === null)
+    return [...about, from === 'cache' ? '  is here already' : '  was fetched; nothing to compare it with'];
+  if (before === kept.sha256) return [...about, '  is what it was'];
+  const other = changes.length === 0 ? ['  comments and the like; it says the same'] : programChangeLines(changes);
+  return [...about, '', `What is other than in SHA-256 ${before}:`, ...other];
 }
 
 function asJson(brought: readonly Brought[], problems: readonly Problem[]): string {
-  const programs = brought.map(({ program, kept, from, changes }) => ({
+  const programs = brought.map(({ program, kept, from, before, changes }) => ({
     address: kept.name,
     sha256: kept.sha256,
+    before,
     from,
     id: program.id,
     name: program.name,
