@@ -1,21 +1,18 @@
 /** An https server on this machine, with a certificate made for the test, that stands in for the public internet. */
-import { execFileSync } from 'node:child_process';
-import { readFileSync } from 'node:fs';
 import type { IncomingMessage, ServerResponse } from 'node:http';
 import { createServer } from 'node:https';
 import type { AddressInfo } from 'node:net';
-import path from 'node:path';
 import { afterAll } from 'vitest';
 import type { ProgramNetwork } from '../../src/shell/share/fetch-program.ts';
 import { guardedFetch, type Reach } from '../../src/shell/share/guarded-fetch.ts';
-import { folderWith } from '../kit.ts';
+import { certificateFor } from './certificate.ts';
 
 /** A public address that the names of the tests have; what is dialled for it is the server. */
 export const PUBLIC = '5.6.7.8';
 export const ip = (...parts: readonly number[]): string => parts.join('.');
 export const LOOPBACK = ip(127, 0, 0, 1);
 
-export const HOSTS = ['lawns.example', 'other.example', 'xn--grser-hra.example'] as const;
+const HOSTS = ['lawns.example', 'other.example', 'xn--grser-hra.example'] as const;
 
 export interface Internet {
   readonly port: number;
@@ -34,15 +31,10 @@ export interface Internet {
 export async function internet(
   handler: (request: IncomingMessage, response: ServerResponse, count: number) => void,
 ): Promise<Internet> {
-  const folder = folderWith();
-  const [key, cert] = ['key.pem', 'cert.pem'].map((name) => path.join(folder, name)) as [string, string];
-  const names = `subjectAltName=${HOSTS.map((host) => `DNS:${host}`).join(',')}`;
-  const how = ['-newkey', 'ec', '-pkeyopt', 'ec_paramgen_curve:P-256', '-nodes', '-days', '2', '-subj', '/CN=test'];
-  execFileSync('openssl', ['req', '-x509', ...how, '-addext', names, '-keyout', key, '-out', cert], { stdio: 'pipe' });
-  const ca = readFileSync(cert, 'utf8');
+  const { key, cert: ca } = certificateFor(HOSTS);
   const [asked, requests, dialled, resolved]: [string[], IncomingMessage[], string[], string[]] = [[], [], [], []];
   const counts = new Map<string, number>();
-  const server = createServer({ key: readFileSync(key), cert: ca }, (request, response) => {
+  const server = createServer({ key, cert: ca }, (request, response) => {
     const where = request.url ?? '';
     asked.push(`${request.headers.host?.replace(/:\d+$/, '')}${where}`);
     requests.push(request);
