@@ -4,18 +4,19 @@ import { choosing, map, text } from './fields.ts';
 /** Whether a program is named by an address, and not by a path. @example isAddress('https://lawns.example/a.yaml') //=> true */
 export const isAddress = (ref: string): boolean => /^(?:https|webcal):\/\//.test(ref);
 
-const EXPECTED = 'the path of a program file, or its address, which begins with https://';
+const EXPECTED = 'the path of a program file, or its address, which begins with https:// and has no #';
 const plain = v.pipe(
   v.string(`wrong-type:${EXPECTED}`),
   // A path has no "://"; every other way to reach a file than https is refused here, before anybody tries it.
-  v.regex(/^(?!\s*[A-Za-z][A-Za-z0-9+.-]*:\/\/)|^(?:https|webcal):\/\//, `wrong-type:${EXPECTED}`),
+  v.regex(/^(?!\s*[A-Za-z][A-Za-z0-9+.-]*:\/\/)|^(?:https|webcal):\/\/[^\s#]+$/, `wrong-type:${EXPECTED}`),
 );
 const pinned = v.pipe(
   map({
-    from: v.pipe(text, v.regex(/^(?:https|webcal):\/\/\S+$/, 'wrong-type:an address that begins with https://')),
+    from: v.pipe(text, v.regex(/^(?:https|webcal):\/\/[^\s#]+$/, 'wrong-type:an address that begins with https://')),
     sha256: v.pipe(
       v.string('wrong-type:a SHA-256 of 64 digits, 0 to 9 and a to f, in quotes'),
-      v.regex(/^[0-9a-f]{64}$/, 'wrong-type:a SHA-256 of 64 digits, 0 to 9 and a to f'),
+      v.regex(/^[0-9a-fA-F]{64}$/, 'wrong-type:a SHA-256 of 64 digits, 0 to 9 and a to f'),
+      v.toLowerCase(),
     ),
   }),
   v.transform(({ from, sha256 }) => pinnedRef(from, sha256)),

@@ -242,6 +242,15 @@ describe('plan and check', LONG, () => {
     'refuse %s in a lawn',
     async (ref) => expect(codesOf((await plan(lawnFolder(ref))).stderr)).toEqual(['wrong-type']),
   );
+  test('refuse what looks like a pin behind an address', async () =>
+    expect(codesOf((await plan(lawnFolder(`${address}#sha256=${hash(SHARED).toUpperCase()}`))).stderr)).toEqual([
+      'wrong-type',
+    ]));
+  test('take a pin in capital letters', async () => {
+    const cwd = lawnFolder(pinned(SHARED).replace(hash(SHARED), hash(SHARED).toUpperCase()));
+    await bring(cwd, network);
+    expect((await plan(cwd)).code).toBe(0);
+  });
   test('refuse a pin that is none', async () =>
     expect(codesOf((await plan(lawnFolder(`{ from: ${address}, sha256: "abc" }`))).stderr)).toEqual(['wrong-type']));
 });
