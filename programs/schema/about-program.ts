@@ -16,7 +16,7 @@ export const aboutProgram: About = {
     'The program file, from the folder of this one, or its https address; `program fetch` pins an address.',
     'programs/tall-fescue-transition.yaml',
   ],
-  'program.from': ['The address that the program is fetched from.', 'https://lawns.example/tall-fescue.yaml'],
+  'program-ref.from': ['The address that the program is fetched from.', 'https://lawns.example/tall-fescue.yaml'],
   sha256: [
     'The SHA-256 of the program file; another text is refused.',
     'e3b0c44298fc1c149afbf4c8996fb92427ae41e4649b934ca495991b7852b855',
