@@ -21,3 +21,9 @@ export const unfound = (ref: string, found: null | { readonly reason: string }, 
     ? problem('program-not-fetched', partsOfRef(ref), place)
     : problem('file-missing', { ref }, place);
 };
+
+/** A note on an address that is not pinned, since another text may stand there when it is fetched the next time. */
+export function unpinned(ref: string, place: Place): Problem[] {
+  const { address, sha256 } = partsOfRef(ref);
+  return isAddress(ref) && sha256 === null ? [problem('program-not-pinned', { address }, place)] : [];
+}

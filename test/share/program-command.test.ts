@@ -202,6 +202,17 @@ describe('plan and check', LONG, () => {
     expect([code, codesOf(stderr), net.asked]).toEqual([2, ['program-not-fetched'], []]);
     expect(codesOf((await soilclock(cwd, ['check', address])).stderr)).toEqual(['program-not-fetched']);
   });
+  test('say so where an address is not pinned, until it is', async () => {
+    const cwd = lawnFolder(address);
+    await bring(cwd, network, { words: [address] });
+    const codes = async () => codesOf((await plan(cwd)).stderr);
+    const before = await codes();
+    await bring(cwd, network);
+    expect([before.includes('program-not-pinned'), (await codes()).includes('program-not-pinned')]).toEqual([
+      true,
+      false,
+    ]);
+  });
   test('touch no network once it is here', async () => {
     const cwd = lawnFolder(address);
     await bring(cwd, network);

@@ -1,4 +1,4 @@
-import { error, type Found, warning } from './forms.ts';
+import { error, type Found, note, warning } from './forms.ts';
 
 const pins = (a: { sha256: string | null }): string => (a.sha256 === null ? '' : ` (SHA-256 ${a.sha256})`);
 
@@ -7,6 +7,10 @@ export const share = {
   'program-not-fetched': error(
     (a: { address: string; sha256: string | null }) =>
       `The program at ${a.address}${pins(a)} is not here yet. Run "soilclock program fetch" with this file or address once, with a network.`,
+  ),
+  'program-not-pinned': note(
+    (a: { address: string }) =>
+      `${a.address} is not pinned, so another text may come from there the next time. "soilclock program fetch" with this file pins what is here.`,
   ),
   'program-changed': error(
     (a: { address: string; pinned: string; found: string }) =>
@@ -22,7 +26,7 @@ export const share = {
   ),
   'program-address-closed': error(
     (a: { host: string; address: string }) =>
-      `${a.host} is at ${a.address}, which is not on the public internet. Programs are fetched from there alone; copy the file instead.`,
+      `${a.host === a.address ? a.host : `${a.host} is at ${a.address}, which`} is not on the public internet. Programs are fetched from there alone; copy the file instead.`,
   ),
   'program-redirects': error(
     (a: { address: string; limit: number }) =>

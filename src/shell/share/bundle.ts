@@ -35,14 +35,14 @@ export function writeBundle(
     if (!(error instanceof NotWritten)) throw error;
     return { lines: [], problems: [problem('write-failed', { file: error.file, reason: error.message }, null)] };
   }
-  const sha256 = wholeHash(bundle);
   return {
     lines: [
       ...aboutProgramLines(value, null),
       '',
-      `All of it is in ${shown}, SHA-256 ${sha256}.`,
-      `Once it stands at an https address, a lawn takes it by`,
-      `  program: { from: https://…, sha256: "${sha256}" }`,
+      `All of it is in ${shown}. Once that stands at an https address, a lawn takes it by`,
+      '  program:',
+      '    from: https://…',
+      `    sha256: "${wholeHash(bundle)}"`,
     ],
     problems: [],
   };
