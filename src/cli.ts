@@ -5,6 +5,7 @@ import type { Run } from './shell/commands/common.ts';
 import { addDid } from './shell/commands/did.ts';
 import { addNew } from './shell/commands/new.ts';
 import { addPlan } from './shell/commands/plan.ts';
+import { addProgram } from './shell/commands/program.ts';
 import { addServe } from './shell/commands/serve.ts';
 import { addSprayer } from './shell/commands/sprayer.ts';
 import { addSpreader } from './shell/commands/spreader.ts';
@@ -42,6 +43,7 @@ export async function main(argv: readonly string[], io: Io): Promise<number> {
   addCheck(program, run);
   addDid(program, run);
   addWeather(program, run);
+  addProgram(program, run);
   addServe(program, run);
 
   try {

@@ -60,7 +60,6 @@ export const aboutLawn: About = {
   elevation: ['Height above the sea.', '270 m'],
   zip: ['A U.S. ZIP code in quotes.', '53202'],
   timezone: ['The time zone; found from the place where it is left out.', 'America/New_York'],
-  program: ['The program file, from the folder of this one.', 'programs/tall-fescue-transition.yaml'],
   'lawn.products': ['Products files and products of its own; later ones win.', ['programs/products.yaml']],
   weather: ['Where its weather comes from; the nearest reference climate where it is left out.'],
   files: ['Daily weather files; later ones win.', ['weather.csv']],

@@ -11,6 +11,17 @@ export const aboutProgram: About = {
   source: ['Who says so: a key of `sources`, or common-practice or from-memory.', 'common-practice'],
   grass: ['The grass of the lawn, or of this area.', 'tall-fescue'],
 
+  // How a lawn names one
+  program: [
+    'The program file, from the folder of this one, or its https address; `program fetch` pins an address.',
+    'programs/tall-fescue-transition.yaml',
+  ],
+  'program-ref.from': ['The address that the program is fetched from.', 'https://lawns.example/tall-fescue.yaml'],
+  sha256: [
+    'The SHA-256 of the program file; another text is refused.',
+    'e3b0c44298fc1c149afbf4c8996fb92427ae41e4649b934ca495991b7852b855',
+  ],
+
   // Program
   'program.grass': ['The grasses that the program is for.', ['tall-fescue']],
   climate: ['The climates that it claims; `check` tries it at places of each.', ['transition']],
@@ -19,6 +30,11 @@ export const aboutProgram: About = {
   'program.about': ['What the program does, in a sentence or two.', 'Most of the feed in autumn, little in spring.'],
   author: ['Who wrote it.', 'The keeper of Saltwether Island'],
   license: ['Under which licence it may be passed on.', 'CC-BY-4.0'],
+  'based-on': ['The programs that it is made of, with whom to name for each; `check --bundle` writes it.'],
+  'based-on.id': ['The id of that program.', 'kentucky-bluegrass-cool-humid'],
+  'based-on.name': ['What it is called.', 'Lawns of Saltwether Island'],
+  'based-on.author': ['Who wrote it.', 'The keeper of Saltwether Island'],
+  'based-on.license': ['Under which licence it may be passed on.', 'CC-BY-4.0'],
   sources: ['Publications by a short key: publisher, title, year, address.'],
   'program.extends': ['Another program file whose keys and steps this one takes over; steps by their id.', 'base.yaml'],
   drop: ['Leaves out the step of the other program.'],

@@ -8,6 +8,7 @@ import { newLawn } from './wording/new.ts';
 import { plan } from './wording/plan.ts';
 import { serve } from './wording/serve.ts';
 import { services } from './wording/services.ts';
+import { share } from './wording/share.ts';
 import { weather } from './wording/weather.ts';
 
 /**
@@ -21,6 +22,7 @@ export const wording = {
   ...weather,
   ...services,
   ...serve,
+  ...share,
   ...plan,
   ...journal,
   ...did,

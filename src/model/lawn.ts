@@ -24,6 +24,7 @@ import {
 import { GRASSES } from './grass.ts';
 import { localRule } from './local-rule.ts';
 import { ProductSchema } from './product.ts';
+import { programRef } from './program-ref.ts';
 import { FeedSchema } from './reader.ts';
 import { SoilTestSchema } from './soil-test.ts';
 import { SprayerSchema } from './sprayer.ts';
@@ -95,7 +96,7 @@ export const LawnSchema = map({
   location,
   timezone: maybe(v.string()),
   grass: word(GRASSES),
-  program: v.string('wrong-type:the path of a program file'),
+  program: programRef,
   products: maybe(
     v.array(
       choosing(

@@ -1,4 +1,5 @@
 import * as v from 'valibot';
+import { BasedOnSchema } from './based-on.ts';
 import { ConditionSchema } from './condition.ts';
 import {
   byId,
@@ -145,6 +146,7 @@ const programKeys = {
   about: maybe(text),
   author: maybe(text),
   license: maybe(text),
+  'based-on': maybe(v.array(BasedOnSchema)),
   sources: maybe(byId(text)),
   nitrogen: maybe(
     map({
@@ -160,6 +162,9 @@ const programKeys = {
 /** A season program: steps for a kind of grass in a kind of climate; holds no private data and no pesticide dose. */
 export const ProgramSchema = map(programKeys);
 export type Program = v.InferOutput<typeof ProgramSchema>;
+
+/** The keys of a program, in the order in which they are written. */
+export const PROGRAM_KEYS: readonly string[] = Object.keys(programKeys);
 
 /** Keys of which none has to stand. */
 const optional = (entries: v.ObjectEntries): v.ObjectEntries =>

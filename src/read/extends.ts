@@ -1,6 +1,9 @@
+import * as v from 'valibot';
 import { type Problem, problem } from '../base/problem.ts';
 import { nearestWord } from '../base/quantity.ts';
-import type { Lookup } from './lookup.ts';
+import { BasedOnSchema } from '../model/based-on.ts';
+import { isAddress } from '../model/program-ref.ts';
+import { type Lookup, unfound } from './lookup.ts';
 import { openYaml, type Parsed } from './validate.ts';
 import type { Path } from './yaml.ts';
 
@@ -27,9 +30,10 @@ export function withExtended(opened: Opened, lookup: Lookup, trail: readonly str
   if (typeof ref !== 'string')
     return refuse(problem('wrong-type', { found: String(ref), expected: 'the path of a program file' }, here));
   if (data.id === undefined) return refuse(problem('missing-key', { key: 'id' }, place([])));
+  if (isAddress(file)) return refuse(problem('shared-extends', { found: ref }, here));
+  if (isAddress(ref)) return refuse(problem('extends-address', { found: ref }, here));
   const source = lookup(ref, file);
-  if (source === null) return refuse(problem('file-missing', { ref }, here));
-  if ('reason' in source) return refuse(problem('file-unreadable', { ref, reason: source.reason }, here));
+  if (source === null || 'reason' in source) return refuse(unfound(ref, source, here));
   const files = [...trail, file];
   if (files.includes(source.name)) return refuse(problem('extends-circle', { files: [...files, source.name] }, here));
   if (files.length > DEEPEST) return refuse(problem('extends-deep', { limit: DEEPEST }, here));
@@ -73,10 +77,12 @@ function joined(child: Opened, parent: Opened, own: Plain, inherited: Plain): Op
     return isPlain(over) && isPlain(under) ? { ...under, ...over } : (over ?? under);
   });
   const { extends: _, ...rest } = own;
+  const parts = [...listOf(own['based-on']), ...partOf(inherited), ...listOf(inherited['based-on'])];
   const data = {
     ...inherited,
     ...rest,
     ...(isPlain(inherited.sources) && isPlain(own.sources) && { sources: { ...inherited.sources, ...own.sources } }),
+    ...(parts.length > 0 && { 'based-on': parts }),
     steps,
   };
   const place: Opened['place'] = (path, part) => {
@@ -92,6 +98,13 @@ function joined(child: Opened, parent: Opened, own: Plain, inherited: Plain): Op
     return reaches(own, inChild) || !reaches(inherited, inChild) ? child.place(path, part) : parent.place(path, part);
   };
   return { problems, file: child.file, place, data };
+}
+
+/** What a program that is extended says of itself; nothing where that is not fit to be said. */
+function partOf({ id, name, author, license }: Plain): readonly Plain[] {
+  const said = Object.entries({ id, name, author, license }).filter(([, value]) => value !== undefined);
+  const part = Object.fromEntries(said);
+  return v.is(BasedOnSchema, part) ? [part] : [];
 }
 
 const listOf = (value: unknown): readonly unknown[] => (Array.isArray(value) ? value : []);

@@ -9,7 +9,7 @@ import type { WeatherSeries } from '../model/weather.ts';
 import { withPolygons } from './geojson.ts';
 import { journalProblems, readJournal } from './journal.ts';
 import { readProducts } from './lawn.ts';
-import type { Lookup, Source } from './lookup.ts';
+import { type Lookup, type Source, unfound, unpinned } from './lookup.ts';
 import { readProgram } from './program.ts';
 import type { Parsed } from './validate.ts';
 import { readWeather } from './weather.ts';
@@ -59,11 +59,7 @@ export function link(
     const source = lookup(ref, parsed.file);
     if (source === null || 'reason' in source) {
       const place = path === null ? null : parsed.place(path);
-      problems.push(
-        source === null
-          ? problem('file-missing', { ref }, place)
-          : problem('file-unreadable', { ref, reason: source.reason }, place),
-      );
+      problems.push(unfound(ref, source, place));
       return undefined;
     }
     const result = read(source);
@@ -87,8 +83,11 @@ export function link(
   for (const [id, area] of Object.entries(lawn.areas)) {
     if (area.program === undefined || instead.program !== undefined) continue;
     const own = follow(area.program, ['areas', id, 'program'], asProgram);
-    if (own) areaPrograms.set(id, own);
+    if (!own) continue;
+    areaPrograms.set(id, own);
+    problems.push(...unpinned(area.program, parsed.place(['areas', id, 'program'])));
   }
+  if (program && instead.program === undefined) problems.push(...unpinned(lawn.program, parsed.place(['program'])));
   const products = new Map<string, Product>();
   const productPlaces = new Map<string, Place>();
   for (const [i, entry] of (lawn.products ?? []).entries()) {

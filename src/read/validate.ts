@@ -22,7 +22,7 @@ const kib = (bytes: number): string =>
   bytes >= 1 << 20 ? `${Math.round(bytes / (1 << 20))} MiB` : `${Math.ceil(bytes / 1024)} KiB`;
 
 /** A problem where a text is longer than is read; null where it is not. */
-export function tooLarge(text: string, file: string, limit: number): Problem | null {
+export function tooLarge(text: string, file: string, limit: number = LIMIT.small): Problem | null {
   if (text.length <= limit) return null;
   return problem('file-too-large', { size: kib(text.length), limit: kib(limit) }, { file });
 }

@@ -14,7 +14,7 @@ import {
   writeFileSync,
 } from 'node:fs';
 import path from 'node:path';
-import type { Lookup, Source } from '../read/lookup.ts';
+import type { Source } from '../read/lookup.ts';
 
 /** No file above this is brought into memory; each kind has its own lower limit. */
 const LARGEST = 64 * 1024 * 1024;
@@ -60,12 +60,6 @@ function readBytes(file: string, cwd: string): Read<{ readonly name: string; rea
     };
   }
 }
-
-/** Finds files by the path that stands in another file: relative to that file's folder. */
-export const lookupFrom =
-  (cwd: string): Lookup =>
-  (ref, from) =>
-    readText(path.resolve(cwd, path.dirname(from), ref), cwd);
 
 /** A file's next text. */
 export interface Writing {

@@ -3,11 +3,12 @@ import { formatDay } from '../base/day.ts';
 import type { Problem } from '../base/problem.ts';
 import { formatInstant } from '../base/zone.ts';
 import { type Compiled, compile } from '../compile.ts';
+import { isAddress } from '../model/program-ref.ts';
 import type { Detail, Telling } from '../model/reader.ts';
-import { lookupFrom, readText } from './files.ts';
 import type { Io } from './io.ts';
 import { feedsOfLawn } from './lawn-feeds.ts';
 import { ledgerPath } from './ledger-file.ts';
+import { lookupFrom, readNamed } from './lookup.ts';
 import { publish, type WrittenFeed } from './publish.ts';
 import { EXIT, exitCode } from './report-problems.ts';
 import { keptWeather } from './weather/kept-weather.ts';
@@ -54,7 +55,7 @@ export function planLawn(asked: Asked, options: PlanOptions, io: Io, calendar?: 
         lawn: asked.source,
         lookup: lookupOnCommandLine(options, io),
         weather: options.weather?.map((file) => path.resolve(io.cwd, file)),
-        program: options.program === undefined ? undefined : path.resolve(io.cwd, options.program),
+        program: options.program === undefined ? undefined : fromFolder(options.program, io),
         zips: zipLookup,
         service: options.weather ? undefined : keptWeather(asked, io),
         asOf: asked.asOf,
@@ -94,7 +95,10 @@ export function writes(
 function lookupOnCommandLine({ weather, program }: PlanOptions, io: Io) {
   const lookup = lookupFrom(io.cwd);
   const given = new Set(
-    [...(weather ?? []), ...(program === undefined ? [] : [program])].map((file) => path.resolve(io.cwd, file)),
+    [...(weather ?? []), ...(program === undefined ? [] : [program])].map((file) => fromFolder(file, io)),
   );
-  return (ref: string, from: string) => (given.has(ref) ? readText(ref, io.cwd) : lookup(ref, from));
+  return (ref: string, from: string) => (given.has(ref) ? readNamed(ref, io.cwd) : lookup(ref, from));
 }
+
+/** A path of the command line from the root; an address is one already. */
+const fromFolder = (ref: string, { cwd }: Io): string => (isAddress(ref) ? ref : path.resolve(cwd, ref));

@@ -8,7 +8,7 @@ export const EXIT = { fine: 0, problem: 1, usage: 2 } as const;
 
 /** Problems of input that could not be read at all. */
 const UNREADABLE =
-  /^(file-|yaml-|wrong-kind|no-lawn|as-of|plan-step|calendar-for-lawn|calendar-option|compare-file|weather-none|weather-header|serve-option|serve-folder)/;
+  /^(file-|yaml-|wrong-kind|no-lawn|as-of|plan-step|calendar-for-lawn|calendar-option|compare-file|weather-none|weather-header|serve-option|serve-folder|program-)/;
 
 /** The exit code of a command with these problems. With `strict`, warnings count. */
 export function exitCode(problems: readonly Problem[], strict: boolean): number {

@@ -39,6 +39,12 @@ const own = ({ products }: Plain): Plain => (products as Plain[]).at(-1) as Plai
 export const FIELDS: readonly Field[] = [
   ...all('program', true, ['.name'], (program) => program),
   ...all('program', false, ['.about', '.author', '.license'], (program) => program),
+  ...all(
+    'program',
+    false,
+    ['.based-on.name', '.based-on.author', '.based-on.license'],
+    (program) => program['based-on'],
+  ),
   {
     file: 'program',
     at: '.sources.*',
@@ -119,7 +125,8 @@ const isJson = (value: unknown): value is Json => typeof value === 'object' && v
  */
 export function furnish(file: File, content: Plain): void {
   const step = (id: string, more: Plain): Plain => ({ id, name: id, ...more });
-  if (file === 'program')
+  if (file === 'program') {
+    content['based-on'] ??= [{ id: 'base' }];
     (content.steps as Plain[]).push(
       step('late', {
         work: 'scout',
@@ -133,6 +140,7 @@ export function furnish(file: File, content: Plain): void {
         apply: { product: 'own-feed', rate: '1 lb/1000 sqft' },
       }),
     );
+  }
   if (file !== 'lawn') return;
   (content.products as unknown[]).push({
     id: 'own-feed',

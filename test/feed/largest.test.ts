@@ -7,7 +7,7 @@ import { compile } from '../../src/compile.ts';
 import { calendarOf } from '../../src/emit/calendar.ts';
 import { emptyLedger, type LedgerEntry } from '../../src/model/ledger.ts';
 import type { Application, Season } from '../../src/model/season.ts';
-import { lookupFrom } from '../../src/shell/files.ts';
+import { lookupFrom } from '../../src/shell/lookup.ts';
 import { root } from '../kit.ts';
 
 const read = (file: string) => readFileSync(path.join(root, 'programs', file), 'utf8');

@@ -6,7 +6,7 @@ import { readAll } from '../../src/compile.ts';
 import { readJournal } from '../../src/read/journal.ts';
 import { readProducts } from '../../src/read/lawn.ts';
 import { readProgram } from '../../src/read/program.ts';
-import { lookupFrom } from '../../src/shell/files.ts';
+import { lookupFrom } from '../../src/shell/lookup.ts';
 import { lawnText, programText, root } from '../kit.ts';
 
 const folder = path.join(root, 'programs');

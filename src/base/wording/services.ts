@@ -9,6 +9,10 @@ export interface Service {
 export interface Failed extends Service {
   readonly reason: string;
 }
+/** What to do, where it is no service of weather. */
+interface Advised {
+  readonly advice?: string | undefined;
+}
 
 const days = (count: number): string => `${count} day${count === 1 ? '' : 's'}`;
 
@@ -33,21 +37,21 @@ export const services = {
       `${a.service}: nothing is in the cache, and --offline was asked. Run "soilclock weather fetch" once with a network.`,
   ),
   'service-no-network': error(
-    (a: Failed & { host: string; tries: number }) =>
-      `${a.service}: ${a.host} cannot be reached (${a.reason}; tried ${a.tries === 1 ? 'once' : `${a.tries} times`}). Check the network and try again; a weather file does without.`,
+    (a: Failed & Advised & { host: string; tries: number }) =>
+      `${a.service}: ${a.host} cannot be reached (${a.reason}; tried ${a.tries === 1 ? 'once' : `${a.tries} times`}). ${a.advice ?? 'A weather file does without it.'} Check the network and try again.`,
   ),
   'service-timeout': error(
     (a: Service & { seconds: number; tries: number }) =>
       `${a.service}: no whole answer within ${a.seconds} s (tried ${a.tries === 1 ? 'once' : `${a.tries} times`}). Try again later.`,
   ),
   'service-status': error(
-    (a: Failed & { status: number }) =>
+    (a: Failed & Advised & { status: number }) =>
       `${a.service} answered with status ${a.status}${a.reason === '' ? '' : `: ${a.reason}`}. ${
         a.status === 429
           ? 'It is asked too often; wait before you try again.'
           : a.status >= 500
             ? 'The fault is on its side; try again later.'
-            : 'Check that it serves the place of the lawn, and the days asked for.'
+            : (a.advice ?? 'Check that it serves the place of the lawn, and the days asked for.')
       }`,
   ),
   'service-nonsense': error(

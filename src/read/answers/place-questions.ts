@@ -122,7 +122,7 @@ const program: Question = {
   id: 'program',
   flags: ['--program <id or file>'],
   prompt: 'Program',
-  help: "The season program: what is done, and at which soil temperature. One of those listed, the best for your climate first, or the path of a program file of your own; it has to be written for the lawn's grass.",
+  help: "The season program: what is done, and at which soil temperature. One of those listed, the best for your climate first, or the path of a program file of your own, or the https address of one that 'soilclock program fetch' has brought; it has to be written for the lawn's grass.",
   examples: ['tall-fescue-transition', 'my-program.yaml'],
   choices: (draft, world) =>
     fitting(draft, world).map((one) => ({ word: one.id, about: aboutProgram(one, draft, world) })),

@@ -11,7 +11,7 @@ export function addPlan(program: Command, { io, ended }: Run): void {
     .argument('[step]', 'the id of one step')
     .option('--as-of <day>', 'plan as of this day instead of today (YYYY-MM-DD)')
     .option('--weather <file>', "a weather file instead of the lawn's own; may be repeated", collect)
-    .option('--program <file>', "a program file instead of the lawn's own")
+    .option('--program <file>', "a program file, or the address of a fetched one, instead of the lawn's own")
     .option('--out <folder>', 'where the feed goes (default: out/site)')
     .addOption(
       new Option('--detail <how>', 'how much the feed carries').choices(['quiet', 'normal', 'full']).default('normal'),

@@ -6,12 +6,14 @@ import { parseQuantity } from '../../base/quantity.ts';
 import { climateClasses } from '../../climate/climate-class.ts';
 import { nearestPlace } from '../../climate/nearest-place.ts';
 import type { Draft } from '../../model/draft.ts';
+import { isAddress } from '../../model/program-ref.ts';
 import type { ProgramAtHand, World } from '../../read/answers/question.ts';
 import { kindOf } from '../../read/any.ts';
-import type { Source } from '../../read/lookup.ts';
+import { type Source, unfound } from '../../read/lookup.ts';
 import { readProgram } from '../../read/program.ts';
 import { readWeather } from '../../read/weather.ts';
-import { lookupFrom, readText } from '../files.ts';
+import { readText } from '../files.ts';
+import { lookupFrom, readNamed } from '../lookup.ts';
 import { shippedFolder } from '../shipped.ts';
 import { zipLookup } from '../zips.ts';
 
@@ -36,8 +38,12 @@ export function worldFor(lawnFile: string, cwd: string): World {
     if (source === null) return [problem('file-unreadable', { ref: file, reason: 'no such file' }, null)];
     return 'reason' in source ? [problem('file-unreadable', { ref: file, reason: source.reason }, null)] : source;
   };
+  const fetched = (address: string): Source | readonly Problem[] => {
+    const source = readNamed(address, cwd);
+    return source === null || 'reason' in source ? [unfound(address, source, null)] : source;
+  };
   const programAt = (file: string): ProgramAtHand | readonly Problem[] => {
-    const source = open(file);
+    const source = isAddress(file) ? fetched(file) : open(file);
     if (!('text' in source)) return source;
     const { value, problems } = readProgram(source.text, source.name, lookupFrom(cwd));
     if (!value) return problems;
@@ -46,7 +52,7 @@ export function worldFor(lawnFile: string, cwd: string): World {
       name: value.name,
       grass: value.grass,
       climate: value.climate ?? [],
-      ref: refFrom(lawnFile, path.resolve(cwd, file)),
+      ref: isAddress(file) ? file : refFrom(lawnFile, path.resolve(cwd, file)),
     };
   };
   return {

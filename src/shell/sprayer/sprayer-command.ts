@@ -3,9 +3,9 @@ import { hasErrors, inOrder, type Problem, problem } from '../../base/problem.ts
 import { compile } from '../../compile.ts';
 import { sprayerReport } from '../../emit/sprayer-report.ts';
 import type { Application, Season } from '../../model/season.ts';
-import { lookupFrom } from '../files.ts';
 import type { Io } from '../io.ts';
 import { ledgerToAsk } from '../ledger-file.ts';
+import { lookupFrom } from '../lookup.ts';
 import { EXIT, exitCode, failing, printProblems } from '../report-problems.ts';
 import { keptWeather } from '../weather/kept-weather.ts';
 import { unknownStep, whichLawn } from '../which-lawn.ts';

@@ -4,9 +4,10 @@ import { hasErrors, inOrder, type Problem, problem } from '../../base/problem.ts
 import { planLinked, readAll } from '../../compile.ts';
 import { spreaderReport } from '../../emit/spreader-report.ts';
 import type { SpreaderReport } from '../../model/spreader-report.ts';
-import { lookupFrom, NotWritten, writeAll } from '../files.ts';
+import { NotWritten, writeAll } from '../files.ts';
 import type { Io } from '../io.ts';
 import { ledgerToAsk } from '../ledger-file.ts';
+import { lookupFrom } from '../lookup.ts';
 import { EXIT, exitCode, failing, printProblems } from '../report-problems.ts';
 import { keptWeather } from '../weather/kept-weather.ts';
 import { whichLawn } from '../which-lawn.ts';

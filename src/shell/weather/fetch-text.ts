@@ -5,20 +5,24 @@ import { NotWritten } from '../files.ts';
 import { type Kept, keep, readKept } from './cache.ts';
 import { type Asking, type Failure, once } from './once.ts';
 
+/** How an answer is asked for more than once. */
+export interface Persistence extends Asking {
+  /** Times to try again after a failure that may pass: no connection, a timeout, 429, 5xx, an answer that breaks off. */
+  readonly retries: number;
+  /** The first wait before another try; it doubles each time, up to 30 s [ms]. */
+  readonly backoffMs: number;
+  sleep(ms: number): Promise<void>;
+}
+
 /** How an answer is fetched and kept. */
-export interface FetchOptions extends Asking {
+export interface FetchOptions extends Persistence {
   readonly cacheDir: string;
   /** What the answer is kept under; the address where left out. Addresses that change daily need a key that does not. */
   readonly key?: string;
   /** An answer of the same address that is younger than this is not asked for again [ms]. */
   readonly maxAgeMs: number;
-  /** Times to try again after a failure that may pass: no connection, a timeout, 429, 5xx, an answer that breaks off. */
-  readonly retries: number;
-  /** The first wait before another try; it doubles each time, up to 30 s [ms]. */
-  readonly backoffMs: number;
   /** Never touch the network: the cache alone answers, however old. */
   readonly offline: boolean;
-  sleep(ms: number): Promise<void>;
 }
 
 /** An answer with where it came from; or why there is none. */
@@ -80,7 +84,7 @@ const stale = ({ fetchedAt }: Kept, service: string, because: string): Problem =
   problem('service-stale', { service, from: formatDay(dayAt(fetchedAt, 'UTC')), because }, null);
 
 /** Tries, waits and tries again; the last failure where all fail. */
-async function persistent(url: string, options: FetchOptions): Promise<string | Failure> {
+export async function persistent(url: string, options: Persistence): Promise<string | Failure> {
   for (let tries = 1; ; tries++) {
     const answer = await once(url, options, tries);
     if (typeof answer === 'string' || !answer.mayPass || tries > options.retries) return answer;

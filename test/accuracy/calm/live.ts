@@ -8,7 +8,7 @@ import type { Season } from '../../../src/model/season.ts';
 import type { WeatherSeries } from '../../../src/model/weather.ts';
 import type { Linked } from '../../../src/read/link.ts';
 import { type LivedDay, replay, seasonIn } from '../../../src/replay.ts';
-import { lookupFrom } from '../../../src/shell/files.ts';
+import { lookupFrom } from '../../../src/shell/lookup.ts';
 import type { OddsStation } from '../odds/stations.ts';
 
 const root = path.resolve(import.meta.dirname, '../../..');

@@ -4,7 +4,7 @@ import { readAll } from '../../../src/compile.ts';
 import { type Step, triggersOf } from '../../../src/model/program.ts';
 import type { Trigger } from '../../../src/model/trigger.ts';
 import type { Linked } from '../../../src/read/link.ts';
-import { lookupFrom } from '../../../src/shell/files.ts';
+import { lookupFrom } from '../../../src/shell/lookup.ts';
 import type { OddsStation } from './stations.ts';
 
 export const PROGRAMS: readonly string[] = [
