@@ -46,6 +46,10 @@ export interface Display {
   shortDay(value: Day): string;
   /** A day with weekday and year: "Sat, Apr 3, 2027". */
   fullDay(value: Day): string;
+  /** A month by its number from 1, as short as the language has it: "Apr", or "A". */
+  month(value: number, length: 'short' | 'narrow'): string;
+  /** From one hour of a day to another, each as the instant at which a clock of UTC shows it [ms]. */
+  hours(from: number, to: number): string;
 }
 
 export type UnitSystem = 'us' | 'metric';
@@ -144,7 +148,7 @@ export function displayOf(system: UnitSystem, language: string): Display {
   };
 }
 
-function daysIn(language: string): Pick<Display, 'day' | 'shortDay' | 'fullDay'> {
+function daysIn(language: string): Pick<Display, 'day' | 'shortDay' | 'fullDay' | 'month' | 'hours'> {
   const format = (options: Intl.DateTimeFormatOptions) => {
     const formatter = new Intl.DateTimeFormat(language, { ...options, timeZone: 'UTC' });
     return (day: Day) => {
@@ -156,5 +160,9 @@ function daysIn(language: string): Pick<Display, 'day' | 'shortDay' | 'fullDay'>
     day: format({ weekday: 'short', month: 'short', day: 'numeric' }),
     shortDay: format({ month: 'short', day: 'numeric' }),
     fullDay: format({ weekday: 'short', year: 'numeric', month: 'short', day: 'numeric' }),
+    month: (value, length) =>
+      new Intl.DateTimeFormat(language, { month: length, timeZone: 'UTC' }).format(Date.UTC(2001, value - 1, 15)),
+    hours: (from, to) =>
+      new Intl.DateTimeFormat(language, { hour: 'numeric', minute: '2-digit', timeZone: 'UTC' }).formatRange(from, to),
   };
 }

@@ -78,8 +78,10 @@ export function instantAt(day: Day, minutes: number, zone: string): Instant {
 }
 
 /** The civil day that the clock shows in a zone at an instant. */
-export const dayAt = (instant: Instant, zone: string): Day =>
-  Math.floor((instant + offsetAt(instant, zone)) / MS_PER_DAY);
+export const dayAt = (instant: Instant, zone: string): Day => Math.floor(clockAt(instant, zone) / MS_PER_DAY);
+
+/** What the clock shows in a zone at an instant, as the instant at which a clock of UTC shows it. */
+export const clockAt = (instant: Instant, zone: string): Instant => instant + offsetAt(instant, zone);
 
 /** An instant as `YYYY-MM-DDTHH:MM:SSZ`. */
 export const formatInstant = (instant: Instant): string => `${new Date(instant).toISOString().slice(0, 19)}Z`;

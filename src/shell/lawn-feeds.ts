@@ -19,6 +19,9 @@ export interface LawnFeed {
 export const feedFile = (folder: string, lawn: string, reader: string | null): string =>
   path.join(folder, `${lawn}${reader === null ? '' : `-${reader}`}.ics`);
 
+/** The file of a lawn's sheet, beside its feed. */
+export const sheetFile = (folder: string, lawn: string): string => path.join(folder, `${lawn}.html`);
+
 /** The feeds that a lawn file asks for, the lawn's own first; none where it cannot be read, which the plan will tell. */
 export function feedsOfLawn({ text, name }: Source, folder: string): LawnFeed[] {
   const { value: lawn } = readLawn(text, name, zipLookup);

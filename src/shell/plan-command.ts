@@ -7,16 +7,19 @@ import type { Season } from '../model/season.ts';
 import { planCalendar } from './calendar/plan-calendar.ts';
 import { readText } from './files.ts';
 import type { Io } from './io.ts';
-import { type PlanOptions, planLawn } from './plan-lawn.ts';
+import { type PlanOptions, planLawn, writes } from './plan-lawn.ts';
 import { EXIT, failing, printProblems } from './report-problems.ts';
 import { seenChanges, subscribing } from './tell-feeds.ts';
 import { asOfDay, isCalendar, unknownStep, whichFile } from './which-lawn.ts';
 
 /** Plans a lawn: prints the season, writes the feed and the ledger; one step's whole why where a step is named. Or a calendar of lawns. */
-export function planCommand(words: readonly string[], options: PlanOptions, io: Io): number {
-  const fail = failing(options, io);
-  const file = whichFile(words, options.asOf, io);
+export async function planCommand(words: readonly string[], given: PlanOptions, io: Io): Promise<number> {
+  const fail = failing(given, io);
+  const file = whichFile(words, given.asOf, io);
   if ('problems' in file) return fail(file.problems);
+  // What draws is slow to load, so only who writes a sheet loads it.
+  const draw = writes(file, given) ? (await import('../emit/sheet/sheet.ts')).sheetOf : undefined;
+  const options = { ...given, ...(draw && { draw }) };
   if (isCalendar(file)) return planCalendar(file, options, io);
   const asked = asOfDay(file, options.asOf, io);
   if ('problems' in asked) return fail(asked.problems);

@@ -5,6 +5,7 @@ import { formatInstant } from '../base/zone.ts';
 import { type Compiled, compile } from '../compile.ts';
 import { isAddress } from '../model/program-ref.ts';
 import type { Detail, Telling } from '../model/reader.ts';
+import type { Season } from '../model/season.ts';
 import type { Io } from './io.ts';
 import { feedsOfLawn } from './lawn-feeds.ts';
 import { ledgerPath } from './ledger-file.ts';
@@ -27,6 +28,11 @@ export interface PlanOptions {
   readonly strict?: boolean;
 }
 
+/** A plan with what draws the sheet of a season; without one no sheet is written. */
+export interface DrawnPlan extends PlanOptions {
+  readonly draw?: (season: Season) => string;
+}
+
 /** A planned lawn; without its plan where a problem counts. */
 interface PlannedLawn {
   readonly made: Compiled | null;
@@ -36,7 +42,7 @@ interface PlannedLawn {
 }
 
 /** Plans a lawn, and publishes the plan where that is asked. @param calendar How a calendar wants it told besides. */
-export function planLawn(asked: Asked, options: PlanOptions, io: Io, calendar?: Telling): PlannedLawn {
+export function planLawn(asked: Asked, options: DrawnPlan, io: Io, calendar?: Telling): PlannedLawn {
   const feedIn = feedFolder(options, io);
   // Nobody's backup holds the demo's ledger, and its folder may not be writable: it stands beside the feed.
   const ledgerFile = ledgerPath(asked.isDemo ? path.join(feedIn, path.basename(asked.file)) : asked.file);
@@ -64,12 +70,13 @@ export function planLawn(asked: Asked, options: PlanOptions, io: Io, calendar?: 
         detail: options.detail,
         calendar,
       });
-      return { ...compiled, about: compiled.season };
+      const { season } = compiled;
+      return { ...compiled, about: season, sheet: season && options.draw ? options.draw(season) : null };
     },
     io,
   );
   if (!made?.season) return { made: null, problems, written };
-  const { about: _, ...compiled } = made;
+  const { about: _, sheet: __, ...compiled } = made;
   return { made: { ...compiled, problems, season: { ...made.season, problems } }, problems, written };
 }
 

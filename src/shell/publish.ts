@@ -7,7 +7,7 @@ import type { Ledger } from '../model/ledger.ts';
 import { changesWritings } from './changes-file.ts';
 import { NotWritten, removeLeftParts, writeAll } from './files.ts';
 import type { Io } from './io.ts';
-import { feedFile, type LawnFeed, takenFiles } from './lawn-feeds.ts';
+import { feedFile, type LawnFeed, sheetFile, takenFiles } from './lawn-feeds.ts';
 import { readOrRebuild } from './ledger-file.ts';
 import { withLock } from './lock.ts';
 
@@ -29,6 +29,8 @@ interface Publishing {
 interface Publishable extends Pick<Compiled, 'feed' | 'readers' | 'ledger' | 'changes' | 'problems'> {
   /** What the feed is of; null where there is nothing to publish. */
   readonly about: FeedAbout | null;
+  /** The season as a page; null where none is drawn. */
+  readonly sheet: string | null;
 }
 
 /** What came of publishing: the plan, null where it may not be published; and the feeds that were written, null where none were. */
@@ -90,6 +92,7 @@ function planAndWrite<T extends Publishable>(
     ...changesWritings(feedIn, made.about, moved, revisedAt),
     { file: ledgerFile, text: `${JSON.stringify(made.ledger, null, 1)}\n` },
     ...written.map(({ file, text }) => ({ file, text })),
+    ...(made.sheet === null ? [] : [{ file: sheetFile(feedIn, made.about.lawn), text: made.sheet }]),
   ];
   stillHeld();
   for (const one of writings) removeLeftParts(one.file);

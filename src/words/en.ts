@@ -485,6 +485,45 @@ const changes = {
   digestNothing: 'Nothing has moved.',
 };
 
+/** What a season sheet says besides. */
+const sheet = {
+  title: (name: string, year: string) => `${name}: season sheet ${year}`,
+  skip: 'Go to the season',
+  asOf: (day: string) => `As of ${day}`,
+  kicker: { due: 'Due now', open: 'Open now, to do next', expected: 'To do next' },
+  nothingNow: 'Nothing to do now. What comes next',
+  howMuch: 'How much',
+  noAmount: 'Nothing to weigh',
+  minutes: (count: number) => `about ${count} min`,
+  odds: (inTen: number) => `The day is right in ${inTen} of 10 runs of weather`,
+  inTen: (count: number) => `${count} in 10`,
+  before: 'Before that',
+  after: 'After that',
+  season: (year: string) => `The season ${year}`,
+  chartLabel: 'The windows of the steps over the year; the table below says the same.',
+  asTable: 'The season as a table',
+  columns: ['Work', 'How it stands', 'Opens', 'Last good day', 'Chosen day', 'Odds'],
+  status: {
+    expected: 'expected',
+    open: 'open',
+    due: 'due',
+    done: 'done',
+    missed: 'missed',
+    skipped: 'skipped by you',
+    dropped: 'not this season',
+  },
+  legend: {
+    window: 'window; pale where runs of weather differ',
+    chosen: 'chosen day',
+    done: 'done',
+    usual: 'usual opening',
+    today: 'today',
+  },
+  jobs: 'The jobs',
+  whyAndSources: 'Why this day, and sources',
+  sources: 'Sources',
+};
+
 /** English: every text that a season, a feed and a digest carry. */
 export const en = {
   window,
@@ -506,6 +545,7 @@ export const en = {
   now,
   feed,
   changes,
+  sheet,
 };
 
 /** The texts of a language, one shape for all. */

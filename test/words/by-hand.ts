@@ -179,6 +179,7 @@ const TABLE: Readonly<Record<string, readonly (readonly unknown[])[]>> = {
   'changes.amountNow': [['1 kg']],
   'changes.byDays': [[1], [-1], [7], [-7]],
   'changes.firstFeed': [[41]],
+  'sheet.noAmount': [[]],
 };
 
 /** Texts without arguments that a plan of the shipped files has no cause for. */

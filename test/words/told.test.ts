@@ -3,6 +3,7 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import type { Compiled } from '../../src/compile.ts';
 import { atomFeed } from '../../src/emit/changes/atom.ts';
 import { digestText, digestWith } from '../../src/emit/changes/digest.ts';
+import { sheetOf } from '../../src/emit/sheet/sheet.ts';
 import type { Season } from '../../src/model/season.ts';
 import { en } from '../../src/words/en.ts';
 import { es } from '../../src/words/es.ts';
@@ -22,6 +23,7 @@ const isSpanish = ({ language }: Display) => language.startsWith('es');
 
 const plans = new Map<Display, readonly Compiled[]>();
 const digests = new Map<Display, readonly string[]>();
+const sheets = new Map<Display, readonly string[]>();
 let heard: { readonly en: readonly Asked[]; readonly es: readonly Asked[] };
 const ears = { en: listen(en), es: listen(es) };
 const stop = () => {
@@ -32,6 +34,10 @@ beforeAll(() => {
   for (const [i, display] of DISPLAYS.entries()) {
     const made = [...demoSeason(display), ...(i === 0 || i === 3 ? programSeasons(display) : [])];
     plans.set(display, made);
+    sheets.set(
+      display,
+      made.map(({ season }) => sheetOf(season!)),
+    );
     digests.set(
       display,
       made.slice(1, DAYS.length).flatMap(({ changes, season }) => {
@@ -98,7 +104,7 @@ function english(): string[] {
 }
 
 describe('a Spanish plan', () => {
-  test('has no English of ours in its feed or its digest', () => {
+  test('has no English of ours in its feed, its digest or its sheet', () => {
     const pieces = english();
     const inEnglish = events((display) => !isSpanish(display))
       .map(({ description }) => description)
@@ -106,7 +112,7 @@ describe('a Spanish plan', () => {
     expect(pieces.filter((piece) => inEnglish.includes(piece)).length).toBeGreaterThan(50);
     const texts = [
       ...events(isSpanish).flatMap(({ summary, description }) => [summary, description]),
-      ...[...digests].flatMap(([display, all]) => (isSpanish(display) ? all : [])),
+      ...[...digests, ...sheets].flatMap(([display, all]) => (isSpanish(display) ? all : [])),
     ].join('\n');
     expect(pieces.filter((piece) => texts.includes(piece))).toEqual([]);
   });

@@ -13,7 +13,7 @@ import type { Io } from '../io.ts';
 import { feedFile } from '../lawn-feeds.ts';
 import { ledgerPath } from '../ledger-file.ts';
 import { lookupFrom } from '../lookup.ts';
-import { feedFolder, isFineWith, type PlanOptions, writes } from '../plan-lawn.ts';
+import { type DrawnPlan, feedFolder, isFineWith, type PlanOptions, writes } from '../plan-lawn.ts';
 import { publish } from '../publish.ts';
 import { EXIT, failing, printProblems, tellProblems } from '../report-problems.ts';
 import { seenChanges, subscribing } from '../tell-feeds.ts';
@@ -25,7 +25,7 @@ import { planLawns } from './plan-lawns.ts';
  * Plans every lawn of a calendar as by itself, then writes their one feed. A lawn that cannot be planned is told, and its events
  * stay as they were published; the others go on.
  */
-export function planCalendar(asked: AskedFile, options: PlanOptions, io: Io): number {
+export function planCalendar(asked: AskedFile, options: DrawnPlan, io: Io): number {
   const parsed = readCalendar(asked.source.text, asked.source.name);
   const { value: calendar } = parsed;
   const unfit = calendar ? unfitOptions(asked, options) : parsed.problems;
@@ -63,7 +63,7 @@ function publishCalendar(
   calendar: Calendar,
   lawns: readonly ListedLawn[],
   { file }: AskedFile,
-  options: PlanOptions,
+  options: DrawnPlan,
   io: Io,
 ) {
   const feedIn = feedFolder(options, io);
@@ -97,7 +97,8 @@ function madeOf(
   revisedAt: string,
 ) {
   const latest = latestOf(seasons);
-  if (latest === undefined) return { about: null, seasons, feed: null, readers: [], ledger: null, changes: null };
+  if (latest === undefined)
+    return { about: null, seasons, feed: null, readers: [], ledger: null, changes: null, sheet: null };
   const { id, name = id, feed } = calendar;
   const isWhole = seasons.length === lawns.length;
   const made = feedOfLawns(calendar, seasons, { ledger: ledger ?? emptyLedger, revisedAt, isWhole });
@@ -115,6 +116,7 @@ function madeOf(
     readers: [],
     ledger: made.ledger,
     changes: { told: made.told, isFirst: made.isFirst },
+    sheet: null,
   };
 }
 

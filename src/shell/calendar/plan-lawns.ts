@@ -4,7 +4,7 @@ import type { Telling } from '../../model/reader.ts';
 import type { Season } from '../../model/season.ts';
 import type { ListedLawn } from '../../read/listed-lawns.ts';
 import type { Io } from '../io.ts';
-import { type PlanOptions, planLawn } from '../plan-lawn.ts';
+import { type DrawnPlan, planLawn } from '../plan-lawn.ts';
 import { asOfDay } from '../which-lawn.ts';
 
 /** The lawns of a calendar, planned. */
@@ -23,7 +23,7 @@ interface PlannedLawns {
 export function planLawns(
   lawns: readonly ListedLawn[],
   telling: Telling,
-  options: PlanOptions,
+  options: DrawnPlan,
   io: Io,
   between: () => void,
 ): PlannedLawns {
@@ -47,7 +47,7 @@ function once(problems: readonly Problem[]): Problem[] {
 function planOne(
   { source, problems }: ListedLawn,
   telling: Telling,
-  options: PlanOptions,
+  options: DrawnPlan,
   io: Io,
 ): { readonly season: Season | null; readonly problems: readonly Problem[] } {
   if (source === null) return { season: null, problems };

@@ -26,6 +26,6 @@ export function addPlan(program: Command, { io, ended }: Run): void {
     )
     .action(async (lawn: string | undefined, step: string | undefined, options) => {
       const { planCommand } = await import('../plan-command.ts');
-      ended(planCommand(given(lawn, step), options, io));
+      ended(await planCommand(given(lawn, step), options, io));
     });
 }

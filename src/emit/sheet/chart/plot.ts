@@ -1,0 +1,63 @@
+import * as Plot from '@observablehq/plot';
+import { parseHTML } from 'linkedom';
+import { Html } from '../../html.ts';
+
+const { document } = parseHTML('<!doctype html><html><body></body></html>');
+
+/** A size in which a chart is drawn: one for a phone, one for anything wider. */
+export interface Size {
+  readonly kind: 'narrow' | 'wide';
+  readonly width: number;
+  /** Room left and right of the days. */
+  readonly left: number;
+  readonly right: number;
+  /** Height of letters; a narrow drawing is never shrunk, a wide one to no less than nine points in print. */
+  readonly font: number;
+}
+
+export const SIZES: readonly Size[] = [
+  { kind: 'narrow', width: 328, left: 34, right: 8, font: 11.5 },
+  { kind: 'wide', width: 960, left: 232, right: 96, font: 13 },
+];
+
+/** The days of all charts of a sheet, which lie below each other on one axis. */
+export interface Span {
+  readonly from: number;
+  readonly to: number;
+}
+
+type Options = Parameters<typeof Plot.plot>[0] & object;
+
+/** A drawing of marks on the axis of days; `y` is in pixels from the top unless `options` say other. */
+export function drawn(
+  size: Size,
+  { from, to }: Span,
+  height: number,
+  marks: NonNullable<Options['marks']>,
+  options: Options = {},
+): Html {
+  const svg = Plot.plot({
+    document,
+    className: 'chart',
+    width: size.width,
+    height,
+    marginLeft: size.left,
+    marginRight: size.right,
+    marginTop: 0,
+    marginBottom: 0,
+    x: { type: 'linear', domain: [from, to], axis: null },
+    y: { type: 'identity', axis: null },
+    style: { fontSize: `${size.font}px` },
+    marks,
+    ...options,
+  }) as unknown as { outerHTML: string; querySelector(of: string): { remove(): void } | null };
+  svg.querySelector('style')?.remove();
+  return new Html(svg.outerHTML);
+}
+
+/** Where a day lies [px]. */
+export const xOf = (day: number, { width, left, right }: Size, { from, to }: Span): number =>
+  left + ((day - from) / (to - from)) * (width - left - right);
+
+/** About how wide a text is [px]; rather more than less, since letters differ from font to font. */
+export const widthOf = (text: string, font: number): number => 0.56 * font * [...text].length;

@@ -1,0 +1,161 @@
+import * as Plot from '@observablehq/plot';
+import { parseDay } from '../../../base/day.ts';
+import type { Application } from '../../../model/season.ts';
+import type { Html } from '../../html.ts';
+import { shortDay, type Told } from '../told.ts';
+import { monthLines, monthNames } from './months.ts';
+import { drawn, type Size, type Span, widthOf, xOf } from './plot.ts';
+import { lined } from './text-lines.ts';
+
+/** Heights of a row and of its parts [px]. */
+const ROW = { narrow: 38, wide: 34 };
+const BAND = 12;
+const HEAD = 26;
+
+interface Row {
+  readonly application: Application;
+  /** Top of the row. */
+  readonly top: number;
+  /** Middle of the band. */
+  readonly y: number;
+  readonly name: string;
+  /** The chosen day, or how the step stands. */
+  readonly mark: string;
+  readonly days: { readonly [key in 'in' | 'opens' | 'closes' | 'out' | 'chosen' | 'usual']: number | null };
+}
+
+const gone = ({ status }: Application): boolean => status === 'dropped' || status === 'skipped' || status === 'missed';
+
+function rowsOf({ season, words }: Told, told: Told, size: Size): Row[] {
+  return season.applications.map((application, i) => {
+    const { name, status, date, window } = application;
+    const top = HEAD + i * ROW[size.kind];
+    const label = date !== null && !gone(application) ? (shortDay(date, told) ?? '') : words.sheet.status[status];
+    return {
+      application,
+      top,
+      y: size.kind === 'narrow' ? top + 26 : top + ROW.wide / 2,
+      name,
+      mark: status === 'done' ? `${words.sheet.status.done}, ${label}` : label,
+      days: {
+        in: parseDay(window.opens.p10 ?? ''),
+        opens: parseDay(window.opens.p50 ?? ''),
+        closes: parseDay(window.closes.p50 ?? window.closes.p90 ?? ''),
+        out: parseDay(window.closes.p90 ?? window.closes.p50 ?? ''),
+        chosen: gone(application) ? null : parseDay(date ?? ''),
+        usual: parseDay(window.opens.usual ?? ''),
+      },
+    };
+  });
+}
+
+/** Pieces of the bands: where a window opens, is open in most runs, and closes. Of work that is over none is drawn solid. */
+function pieces(rows: readonly Row[], span: Span) {
+  return rows.flatMap(({ application, y, days }) => {
+    const { in: first, opens, closes, out } = days;
+    if (opens === null || closes === null || application.status === 'dropped' || application.status === 'skipped')
+      return [];
+    const kind = application.status === 'done' ? 'done' : 'plan';
+    const [a, d] = [first ?? opens, out ?? closes];
+    const last = Math.max(opens, closes);
+    return [
+      { from: a, to: opens, fill: `url(#${kind}-in)` },
+      { from: opens, to: last, fill: `var(--${kind === 'done' ? 'moss-band' : 'navy-band'})` },
+      { from: last, to: d, fill: `url(#${kind}-out)` },
+    ]
+      .map((one) => ({ ...one, from: Math.max(one.from, span.from), to: Math.min(one.to, span.to), y }))
+      .filter(({ from, to }) => to > from);
+  });
+}
+
+/** What is said of a row: beside its band on its right, or on its left where there is no room. */
+function sideOf({ days, mark }: Row, size: Size, span: Span): { readonly x: number; readonly anchor: 'start' | 'end' } {
+  const ends = [days.out, days.closes, days.chosen].filter((day) => day !== null);
+  const begins = [days.in, days.opens, days.chosen].filter((day) => day !== null);
+  if (ends.length === 0) return { x: span.from, anchor: 'start' };
+  const end = Math.min(Math.max(...ends), span.to);
+  const right = xOf(end, size, span) + 10 + widthOf(mark, size.font);
+  return right < size.width ? { x: end, anchor: 'start' } : { x: Math.min(...begins), anchor: 'end' };
+}
+
+/** A row a step: its window as a band that fades where runs of weather differ, the chosen day, done work. */
+export function rowsChart(told: Told, size: Size, span: Span): Html {
+  const { season, display } = told;
+  const rows = rowsOf(told, told, size);
+  const height = HEAD + rows.length * ROW[size.kind] + 6;
+  const today = parseDay(season.asOf) ?? span.from;
+  const chosen = rows.filter(({ days }) => days.chosen !== null);
+  const isDone = ({ application }: Row) => application.status === 'done';
+  const names = rows.flatMap(({ name, top, y }) =>
+    size.kind === 'narrow'
+      ? [{ text: lined(name, size.font, size.width - 4, 1)[0] ?? '', y: top + 10 }]
+      : lined(name, size.font, size.left - 14, 2).map((text, i, all) => ({
+          text,
+          y: y + (i - (all.length - 1) / 2) * 15,
+        })),
+  );
+  const sides = rows.map((row) => ({ ...row, ...sideOf(row, size, span) }));
+  const side = (anchor: 'start' | 'end') =>
+    Plot.text(
+      sides.filter((one) => one.anchor === anchor),
+      { x: 'x', y: 'y', text: 'mark', textAnchor: anchor, dx: anchor === 'start' ? 9 : -9, fill: 'var(--ink)' },
+    );
+  return drawn(size, span, height, [
+    monthLines(span, size, display, height),
+    Plot.ruleY(rows, { y: 'top', stroke: 'var(--line)', strokeWidth: 0.5 }),
+    monthNames(span, size, display, 12),
+    Plot.rect(pieces(rows, span), {
+      x1: 'from',
+      x2: 'to',
+      y1: ({ y }) => y - BAND / 2,
+      y2: ({ y }) => y + BAND / 2,
+      fill: 'fill',
+    }),
+    Plot.ruleX(
+      rows.filter(({ days, application }) => days.usual !== null && !gone(application)),
+      {
+        x: ({ days }) => days.usual,
+        y1: ({ y }) => y + BAND / 2 - 1,
+        y2: ({ y }) => y + BAND / 2 + 5,
+        stroke: 'var(--ink)',
+      },
+    ),
+    Plot.ruleX([today], {
+      x: (day) => day,
+      y1: HEAD - 4,
+      y2: height,
+      stroke: 'var(--ink)',
+      strokeWidth: 1,
+      strokeDasharray: '2 3',
+    }),
+    Plot.dot(
+      chosen.filter((row) => !isDone(row)),
+      {
+        x: ({ days }) => days.chosen,
+        y: 'y',
+        r: 6,
+        symbol: 'diamond2',
+        fill: 'var(--navy)',
+        stroke: 'var(--paper)',
+      },
+    ),
+    Plot.dot(chosen.filter(isDone), {
+      x: ({ days }) => days.chosen,
+      y: 'y',
+      r: 5,
+      symbol: 'square',
+      fill: 'var(--moss)',
+      stroke: 'var(--paper)',
+    }),
+    Plot.text(names, {
+      frameAnchor: 'left',
+      dx: -size.left,
+      y: 'y',
+      text: 'text',
+      textAnchor: 'start',
+      fill: 'var(--ink)',
+    }),
+    side('start'),
+    side('end'),
+  ]);
+}

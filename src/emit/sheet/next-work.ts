@@ -1,0 +1,39 @@
+import type { Application, Purchase, Season } from '../../model/season.ts';
+import { dayNumber } from './told.ts';
+
+/** What is to be done next, and what stands beside it. */
+export interface NextWork {
+  /** Null where nothing more is planned. */
+  readonly next: Application | null;
+  /** Whether it can wait so long that there is nothing to do now. */
+  readonly isFar: boolean;
+  /** What is to be bought no later than `next` is done, and for it. */
+  readonly buys: readonly Purchase[];
+  /** The work that comes then. */
+  readonly after: readonly Application[];
+}
+
+const SOON = 21;
+const AFTER = 2;
+
+const waits = ({ status }: Application): boolean => status === 'expected' || status === 'open' || status === 'due';
+
+/** The day that work stands at in a list: the chosen one, else its middle opening. */
+export const dayOf = ({ date, window }: Application): string | null => date ?? window.opens.p50;
+
+/** The work to do next: what is due first of all, then by its day. Work without a day comes after all that has one. */
+export function nextWork({ applications, shopping, asOf }: Season): NextWork {
+  const waiting = applications
+    .filter((one) => waits(one) && dayOf(one) !== null)
+    .sort(
+      (a, b) =>
+        Number(b.status === 'due') - Number(a.status === 'due') || ((dayOf(a) ?? '') < (dayOf(b) ?? '') ? -1 : 1),
+    );
+  const [next = null, ...others] = waiting;
+  const limit = dayNumber(asOf) + SOON;
+  const isFar = next !== null && next.status === 'expected' && dayNumber(dayOf(next) ?? asOf) > limit;
+  const buys = shopping.filter(
+    ({ packages, buyBy }) => packages.length > 0 && buyBy !== null && dayNumber(buyBy) <= limit,
+  );
+  return { next, isFar, buys, after: others.slice(0, AFTER) };
+}

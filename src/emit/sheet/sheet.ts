@@ -1,0 +1,54 @@
+import type { Season } from '../../model/season.ts';
+import { dayText } from '../day-text.ts';
+import { Html, html } from '../html.ts';
+import { firstScreen } from './first-screen.ts';
+import { jobs } from './jobs.ts';
+import { seasonChart } from './season-chart.ts';
+import { sheetStyle } from './style.ts';
+import { toldOf } from './told.ts';
+
+/** Nothing of the page may run, or be loaded from anywhere. */
+const POLICY = "default-src 'none'; style-src 'unsafe-inline'; img-src data:";
+
+/** How bands fade: shared by every drawing of the page. */
+const FADES = html`<svg width="0" height="0" class="fades" aria-hidden="true"><defs>
+${['plan', 'done'].map((kind) => {
+  const stops = (from: string, to: string) =>
+    html`<stop offset="0" class="${kind} ${from}"/><stop offset="1" class="${kind} ${to}"/>`;
+  return html`<linearGradient id="${kind}-in">${stops('none', 'whole')}</linearGradient><linearGradient id="${kind}-out">${stops('whole', 'none')}</linearGradient>`;
+})}
+</defs></svg>`;
+
+/**
+ * A season as one page to look at and to hang up: what now, the season on one axis, the jobs. It needs no network and no script.
+ *
+ * @example sheetOf(season).startsWith('<!doctype html>')
+ */
+export function sheetOf(season: Season): string {
+  const told = toldOf(season);
+  const { sheet, feed } = told.words;
+  const name = season.lawnName === '' ? season.programName : season.lawnName;
+  return html`<!doctype html>
+<html lang="${season.display.language}">
+<head>
+<meta charset="utf-8">
+<meta http-equiv="Content-Security-Policy" content="${POLICY}">
+<meta name="viewport" content="width=device-width, initial-scale=1">
+<meta name="color-scheme" content="light dark">
+<title>${sheet.title(name, String(season.season.year))}</title>
+<style>${new Html(sheetStyle)}</style>
+</head>
+<body>
+<a class="skip" href="#season">${sheet.skip}</a>
+${FADES}
+<header><h1>${name}</h1><p>${sheet.asOf(dayText(season.asOf, season.asOf, told.display))}</p></header>
+<main>
+${firstScreen(told)}
+${seasonChart(told)}
+${jobs(told)}
+</main>
+<footer><p>${feed.labelWins}</p></footer>
+</body>
+</html>
+`.text;
+}
