@@ -1,23 +1,12 @@
 import type { SwathBasis } from '../model/spreader.ts';
-import type { Direction } from '../model/walk.ts';
 
 /** The English words of the ways with a spreader. */
 export const passWords = {
-  way: {
-    lengthwise: 'lengthwise',
-    crosswise: 'crosswise',
-    between: 'between the lines',
-    again: 'once more',
-  } satisfies Record<Direction, string>,
   swathFrom: {
     file: 'lawn file',
     pans: 'by its pan test',
     usual: 'usual for its kind: measure yours',
   } satisfies Record<SwathBasis, string>,
-  legend:
-    'Dot: start. Broken line: the edge first. Arrows: lines by their numbers, dotted to the next. Shaded: covered.',
-  note: (way: string, load: string | null, distance: string, turns: number) =>
-    `${way}: ${load === null ? '' : `${load}, `}${distance}, ${turns} ${turns === 1 ? 'turn' : 'turns'}`,
   noStep: 'No step of this plan is waiting for a spreader; the ways over the areas alone.',
   noDial: 'The lawn file does not tell of the dial. Begin about a third open, low on purpose (common practice).',
   setting: (setting: number, to: number, areas: string | null) =>
@@ -35,7 +24,6 @@ export const passWords = {
   secondPass: 'the first pass is down, the second puts down what is left',
   somePasses: (areas: string) => `each pass, on ${areas} the second alone`,
   firstDown: (areas: string) => `The first pass is down on ${areas}: all of the load goes the second way.`,
-  done: (way: string) => `${way}: done`,
   halves: 'Half of the load first over all of an area, then the other half the second way.',
   shut: 'Walk at one pace; open the spreader after you start, shut it before you stop or turn.',
   wind: (speed: string) => `Not in wind above ${speed}: a spinner throws fine granules far.`,

@@ -1,8 +1,6 @@
 import type { AreaWalk, HalfWalk } from '../model/walk.ts';
-import { wordsOf } from '../words/words.ts';
 import { closed, type Frame, frameOf, pathOf, round } from './drawing-frame.ts';
 import { escaped } from './html.ts';
-import { passWords } from './pass-words-en.ts';
 
 /** An area and the two ways over it, with what is written beside them. */
 export interface DrawnArea {
@@ -12,7 +10,6 @@ export interface DrawnArea {
   readonly notes: readonly [string, string];
 }
 
-const PANEL = 360;
 const MARGIN = 24;
 const LINE = 18;
 const COLOURS = {
@@ -25,7 +22,7 @@ const COLOURS = {
 };
 
 /** One way over an area: the grass, the band that it covers, the way itself with arrows, where it begins. */
-function panel(walk: AreaWalk, half: HalfWalk, frame: Frame, clip: string): string[] {
+function panel(walk: AreaWalk, half: HalfWalk, frame: Frame, clip: string, marker: string): string[] {
   const area = closed([walk.outer, ...walk.holes], frame);
   const rings = half.round.map((ring) => closed([ring], frame));
   const lines = half.pieces.map((piece) => pathOf(piece, frame));
@@ -34,7 +31,7 @@ function panel(walk: AreaWalk, half: HalfWalk, frame: Frame, clip: string): stri
   const turns = half.pieces
     .slice(1)
     .map(([next], i) => pathOf([(half.pieces[i] as HalfWalk['pieces'][number])[1], next], frame));
-  const arrows = lines.map((line) => `<path d="${line}" marker-end="url(#on)"/>`);
+  const arrows = lines.map((line) => `<path d="${line}" marker-end="url(#${marker})"/>`);
   return [
     `<clipPath id="${clip}"><path d="${area}" clip-rule="evenodd"/></clipPath>`,
     `<path d="${area}" fill="${COLOURS.grass}" fill-rule="evenodd"/>`,
@@ -77,41 +74,62 @@ export interface DrawnScale {
   readonly label: string;
 }
 
+/** How the two ways of an area stand: side by side or below each other, each so wide; and what makes names of parts its own. */
+export interface WaysLayout {
+  readonly columns: 1 | 2;
+  readonly panel: number;
+  readonly id: string;
+  /** Whether a white sheet lies below it all, for a file that is looked at by itself. */
+  readonly isSheet: boolean;
+}
+
+const ALONE: WaysLayout = { columns: 2, panel: 360, id: 'area', isSheet: true };
+
 /**
  * The ways over the areas as one SVG: an area a row, its two ways side by side.
  *
+ * @param title What stands above it; nothing where it is empty.
+ * @param foot Lines below it all.
  * @param bar The length that tells the scale of an area, by the length of its longer side [m].
  */
-export function passesDrawing(title: string, areas: readonly DrawnArea[], bar: (side: number) => DrawnScale): string {
-  const width = 2 * PANEL + 3 * MARGIN;
+export function passesDrawing(
+  title: string,
+  areas: readonly DrawnArea[],
+  foot: readonly string[],
+  bar: (side: number) => DrawnScale,
+  layout: WaysLayout = ALONE,
+): string {
+  const { columns, panel: side, id, isSheet } = layout;
+  const margin = isSheet ? MARGIN : MARGIN / 2;
+  const width = columns * side + (columns + 1) * margin;
   const text: string[] = [];
-  let y = MARGIN + LINE;
+  let y = title === '' ? 0 : MARGIN + LINE;
   for (const [row, { title: name, walk, notes }] of areas.entries()) {
-    const frame = frameOf(walk.outer, PANEL);
-    text.push(`<text x="${MARGIN}" y="${round(y + LINE)}" font-weight="bold">${escaped(name)}</text>`);
+    const frame = frameOf(walk.outer, side);
+    text.push(`<text x="${margin}" y="${round(y + LINE)}" font-weight="bold">${escaped(name)}</text>`);
     y += LINE + MARGIN / 2;
     for (const [i, half] of walk.halves.entries()) {
       text.push(
-        `<g transform="translate(${MARGIN + i * (PANEL + MARGIN)},${round(y)})">`,
-        ...panel(walk, half, frame, `area-${row}-${i}`),
+        `<g transform="translate(${margin + (i % columns) * (side + margin)},${round(y)})">`,
+        ...panel(walk, half, frame, `${id}-${row}-${i}`, `${id}-on`),
         `<text x="0" y="${round(frame.height + LINE + 6)}">${escaped(notes[i] ?? '')}</text>`,
-        ...(i === 0 ? scaleBar(frame, bar(PANEL / frame.scale), frame.height + 2 * LINE + 6) : []),
+        ...(i === 0 ? scaleBar(frame, bar(side / frame.scale), frame.height + 2 * LINE + 6) : []),
         '</g>',
       );
+      if (columns === 1 || i === 1) y += frame.height + 3 * LINE + MARGIN;
     }
-    y += frame.height + 3 * LINE + MARGIN;
   }
-  const height = round(y + 2 * LINE);
+  const height = round(y + foot.length * LINE);
   return `${[
     `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${width} ${height}" width="${width}" height="${height}" role="img" font-family="sans-serif" font-size="13" fill="${COLOURS.text}">`,
-    `<title>${escaped(title)}</title>`,
-    `<defs><marker id="on" viewBox="0 0 8 8" refX="7" refY="4" markerWidth="8" markerHeight="8" orient="auto"><path d="M0,0 L8,4 L0,8 Z" fill="${COLOURS.way}"/></marker></defs>`,
-    `<rect width="${width}" height="${height}" fill="#ffffff"/>`,
-    `<text x="${MARGIN}" y="${MARGIN}" font-size="15" font-weight="bold">${escaped(title)}</text>`,
+    ...(title === '' ? [] : [`<title>${escaped(title)}</title>`]),
+    `<defs><marker id="${id}-on" viewBox="0 0 8 8" refX="7" refY="4" markerWidth="8" markerHeight="8" orient="auto"><path d="M0,0 L8,4 L0,8 Z" fill="${COLOURS.way}"/></marker></defs>`,
+    ...(isSheet ? [`<rect width="${width}" height="${height}" fill="#ffffff"/>`] : []),
+    ...(title === ''
+      ? []
+      : [`<text x="${MARGIN}" y="${MARGIN}" font-size="15" font-weight="bold">${escaped(title)}</text>`]),
     ...text,
-    ...[passWords.legend, wordsOf('en').feed.labelWins].map(
-      (line, i) => `<text x="${MARGIN}" y="${round(y + i * LINE)}">${escaped(line)}</text>`,
-    ),
+    ...foot.map((line, i) => `<text x="${margin}" y="${round(y + i * LINE)}">${escaped(line)}</text>`),
     '</svg>',
   ].join('\n')}\n`;
 }

@@ -101,7 +101,7 @@ function rows({ id, amount, passes }: AreaReport, display: Display): string[][] 
   if (passes.length === 0) return [[id, '–', amount ?? '', '', '', '', '']];
   return passes.map((pass, i) => [
     i === 0 ? id : '',
-    words.way[pass.direction],
+    wordsOf('en').sheet.ways.way[pass.direction],
     pass.amount ?? (i === 0 ? (amount ?? '') : ''),
     display.distance(pass.distanceM),
     String(pass.lines),

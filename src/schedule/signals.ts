@@ -1,11 +1,14 @@
 import { type Day, formatDay, latestOnOrBefore } from '../base/day.ts';
 import type { Display } from '../base/display.ts';
+import { quantile } from '../base/quantile.ts';
 import { at, type DailySeries } from '../base/series.ts';
 import { heatBetween, TOLD_HEAT } from '../climate/heat.ts';
 import { airMean, type Trace } from '../climate/trace.ts';
 import type { Climate } from '../climate/traces.ts';
 import type { Signals, Today } from '../model/signals.ts';
 import type { Words } from '../words/words.ts';
+import { heatSignals, thresholdsOf } from './awaited.ts';
+import type { PlacedStep } from './placed.ts';
 import { median } from './readings.ts';
 import type { SeasonYear } from './season-year.ts';
 
@@ -70,27 +73,37 @@ export function todayOf(
   };
 }
 
-/** Daily soil and air of the season: observed as far as that goes, usual for all of it. */
-export function signalsOf(climate: Climate, season: SeasonYear): Signals {
+/** Daily soil, air and heat of the season: observed, forecast as far as that goes, usual for all of it; and what steps wait for. */
+export function signalsOf(climate: Climate, season: SeasonYear, placed: readonly PlacedStep[]): Signals {
   const past = climate.past(season.start, season.end);
   const through = Math.min(climate.observedThrough ?? season.start - 1, season.end);
-  const observed = (seriesOf: (one: Trace) => DailySeries) =>
-    days(season.start, through).map((day) => tenth(at(seriesOf(climate.modelled), day)));
-  const usual = (seriesOf: (one: Trace) => DailySeries) => {
+  const ahead = Math.min(climate.forecastThrough ?? through, season.end);
+  const known = (seriesOf: (one: Trace) => DailySeries, from: Day, to: Day) =>
+    days(from, to).map((day) => tenth(at(seriesOf(climate.modelled), day)));
+  const usual = (seriesOf: (one: Trace) => DailySeries, of: (values: readonly number[]) => number | null) => {
     const all = past.map(seriesOf);
-    return days(season.start, season.end).map((day) =>
-      tenth(all.reduce((sum, series) => sum + at(series, day), 0) / all.length),
-    );
+    return days(season.start, season.end).map((day) => tenth(of(all.map((series) => at(series, day)))));
   };
   const soil = (one: Trace) => one.soil(SHALLOW);
+  const share = (part: number) => (values: readonly number[]) => quantile(values, values.length, part);
   return {
     start: formatDay(season.start),
-    soil5C: observed(soil),
-    airMeanC: observed(airMean),
+    soil5C: known(soil, season.start, through),
+    airMeanC: known(airMean, season.start, through),
     provenance: provenanceRuns(climate, season),
-    usual: { soil5C: usual(soil), airMeanC: usual(airMean) },
+    forecast: { soil5C: known(soil, through + 1, ahead), airMeanC: known(airMean, through + 1, ahead) },
+    usual: {
+      soil5C: usual(soil, mean),
+      airMeanC: usual(airMean, mean),
+      soil5CP10: usual(soil, share(0.1)),
+      soil5CP90: usual(soil, share(0.9)),
+    },
+    thresholds: thresholdsOf(placed),
+    heat: heatSignals(placed, past, { climate, season, through, ahead }),
   };
 }
+
+const mean = (values: readonly number[]): number => values.reduce((sum, value) => sum + value, 0) / values.length;
 
 /** Where the weather of a season's days comes from, as runs of days of one kind. */
 function provenanceRuns({ provenance }: Climate, { start, end }: SeasonYear): Signals['provenance'] {
@@ -103,4 +116,5 @@ function provenanceRuns({ provenance }: Climate, { start, end }: SeasonYear): Si
   return runs;
 }
 
+/** Each day from one through another. */
 const days = (from: Day, to: Day): Day[] => Array.from({ length: Math.max(0, to - from + 1) }, (_, i) => from + i);

@@ -100,7 +100,7 @@ export function tellSeason(value: PlacedSeason, input: PlanInput, telling: Telli
     shopping,
     shelf: shelfOf(lawn, products, workOf(journal, applications, products)),
     limits,
-    signals: signalsOf(climate, season),
+    signals: signalsOf(climate, season, placed),
     problems: inOrder(problems),
   };
 }

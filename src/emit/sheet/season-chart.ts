@@ -1,8 +1,11 @@
 import { parseDay } from '../../base/day.ts';
 import type { Application } from '../../model/season.ts';
 import { type Html, html } from '../html.ts';
-import { SIZES, type Span } from './chart/plot.ts';
+import { type Panel, panelChart } from './chart/panel.ts';
+import { SIZES, type Size, type Span } from './chart/plot.ts';
 import { rowsChart } from './chart/rows.ts';
+import { type Awaited, heatLevels, heatPanel, heatTitle, temperatureLevels, temperaturePanel } from './curves.ts';
+import { legend } from './legend.ts';
 import { aboutDay, dayNumber, dayOn, type Told } from './told.ts';
 
 /** The days of the season, and of what of the next is planned already. */
@@ -14,39 +17,58 @@ function spanOf({ season }: Told): Span {
   };
 }
 
-/** The season on one axis of days, and the same as a table. */
+const HEIGHTS = { temperature: { wide: 210, narrow: 190 }, heat: { wide: 96, narrow: 96 } };
+
+/** A drawing in both sizes, of which one is shown. */
+const both = (label: string, draw: (size: Size) => Html | null): Html =>
+  html`${SIZES.map((size) => html`<div class="${size.kind}" role="img" aria-label="${label}">${draw(size)}</div>`)}`;
+
+/** The season on one axis of days: soil and air, the windows of the steps, degree days; and the same as text. */
 export function seasonChart(told: Told): Html {
-  const { sheet } = told.words;
+  const { words, season } = told;
+  const { sheet } = words;
   const span = spanOf(told);
+  const draw = (panel: Panel | null) => (size: Size) => panel && panelChart(told, size, span, panel);
+  const levels = temperatureLevels(told);
+  const hasSoil = temperaturePanel(told, levels, 1) !== null;
+  let letters = levels.length;
+  const heats = season.signals.heat.map((signal) => {
+    const own = heatLevels(signal, letters, told);
+    letters += own.length;
+    const title = heatTitle(signal, told);
+    return html`<h3>${title}</h3>
+${both(title, (size) => draw(heatPanel(signal, own, HEIGHTS.heat[size.kind], told))(size))}
+${keys(own)}`;
+  });
   return html`<section id="season" aria-labelledby="season-title">
-<h2 id="season-title">${sheet.season(String(told.season.season.year))}</h2>
+<h2 id="season-title">${sheet.season(String(season.season.year))}</h2>
 <figure>
-${SIZES.map(
-  (size) =>
-    html`<div class="${size.kind}" role="img" aria-label="${sheet.chartLabel}">${rowsChart(told, size, span)}</div>`,
-)}
-${legend(told)}
+${
+  hasSoil
+    ? html`<h3>${sheet.temperatures}</h3>
+${both(season.today.title, (size) => draw(temperaturePanel(told, levels, HEIGHTS.temperature[size.kind]))(size))}
+${keys(levels)}`
+    : null
+}
+<h3>${sheet.windows}</h3>
+${both(sheet.chartLabel, (size) => rowsChart(told, size, span))}
+${heats}
+${legend(told, season.signals.heat.length > 0)}
 </figure>
 <details><summary>${sheet.asTable}</summary>
 <div class="scroll" tabindex="0" role="region" aria-label="${sheet.asTable}"><table>
 <thead><tr>${sheet.columns.map((title) => html`<th scope="col">${title}</th>`)}</tr></thead>
-<tbody>${told.season.applications.map((one) => rowOf(one, told))}</tbody>
-</table></div></details>
+<tbody>${season.applications.map((one) => rowOf(one, told))}</tbody>
+</table></div>
+${season.today.lines.map((line) => html`<p>${line}</p>`)}</details>
 </section>`;
 }
 
-function legend({ words }: Told): Html {
-  const { legend: said } = words.sheet;
-  const mark = (inner: Html, text: string) =>
-    html`<li><svg viewBox="0 0 36 14" width="36" height="14" aria-hidden="true">${inner}</svg>${text}</li>`;
-  return html`<ul class="legend">
-${mark(html`<rect x="0" y="2" width="12" height="10" fill="url(#plan-in)"/><rect x="12" y="2" width="12" height="10" fill="var(--navy-band)"/><rect x="24" y="2" width="12" height="10" fill="url(#plan-out)"/>`, said.window)}
-${mark(html`<path d="M18,0 L25,7 L18,14 L11,7 Z" fill="var(--navy)"/>`, said.chosen)}
-${mark(html`<rect x="13" y="2" width="10" height="10" fill="var(--moss)"/>`, said.done)}
-${mark(html`<path d="M18,2 V12" stroke="var(--ink)"/>`, said.usual)}
-${mark(html`<path d="M18,0 V14" stroke="var(--ink)" stroke-dasharray="2 3"/>`, said.today)}
-</ul>`;
-}
+/** What the letters of a panel stand for. */
+const keys = (levels: readonly Awaited[]): Html | null =>
+  levels.length === 0
+    ? null
+    : html`<ul class="keys">${levels.map(({ letter, line }) => html`<li><b>${letter}</b> ${line}</li>`)}</ul>`;
 
 function rowOf(application: Application, told: Told): Html {
   const { name, status, window, date, inWindow } = application;

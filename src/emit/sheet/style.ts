@@ -44,11 +44,13 @@ span.much { font-weight: 700; }
   .when, p.much { font-size: 2rem; }
 }
 figure { margin: 0; }
-.chart { display: block; max-width: 100%; height: auto; }
+.chart { display: block; width: 100%; height: auto; }
 .wide, .narrow { display: none; }
-@media screen and (min-width: 62rem) { .wide { display: block; } }
-@media screen and (max-width: 61.99rem) { .narrow { display: block; } }
+@media screen and (min-width: 46rem) { .wide { display: block; } }
+@media screen and (max-width: 45.99rem) { .narrow { display: block; } }
 .legend { list-style: none; padding: 0; margin: 0.4rem 0; display: flex; flex-wrap: wrap; gap: 0.2rem 1.2rem; font-size: 0.85rem; }
+.keys { list-style: none; padding: 0; margin: 0.2rem 0; display: flex; flex-wrap: wrap; gap: 0.1rem 1.2rem; font-size: 0.85rem; }
+.keys b { color: var(--navy); }
 .legend svg { vertical-align: -2px; margin-right: 0.4rem; }
 stop.plan { stop-color: var(--navy-band); }
 stop.done { stop-color: var(--moss-band); }

@@ -2,6 +2,7 @@ import path from 'node:path';
 import { displayOf } from '../../base/display.ts';
 import { hasErrors, inOrder, type Problem, problem } from '../../base/problem.ts';
 import { planLinked, readAll } from '../../compile.ts';
+import { drawingOf } from '../../emit/spreader-drawing.ts';
 import { spreaderReport } from '../../emit/spreader-report.ts';
 import type { SpreaderReport } from '../../model/spreader-report.ts';
 import { NotWritten, writeAll } from '../files.ts';
@@ -13,7 +14,6 @@ import { keptWeather } from '../weather/kept-weather.ts';
 import { whichLawn } from '../which-lawn.ts';
 import { zipLookup } from '../zips.ts';
 import { chosenSpreader } from './choose.ts';
-import { drawingOf } from './drawing.ts';
 import { jobOf, reportOf } from './job.ts';
 
 export interface SpreaderOptions {

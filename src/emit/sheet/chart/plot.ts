@@ -8,16 +8,16 @@ const { document } = parseHTML('<!doctype html><html><body></body></html>');
 export interface Size {
   readonly kind: 'narrow' | 'wide';
   readonly width: number;
-  /** Room left and right of the days. */
+  /** Room left and right of the days [px]. */
   readonly left: number;
   readonly right: number;
-  /** Height of letters; a narrow drawing is never shrunk, a wide one to no less than nine points in print. */
+  /** Height of letters [px]: a drawing is as wide as the narrowest phone, or as a page of A4, and only ever grows. */
   readonly font: number;
 }
 
 export const SIZES: readonly Size[] = [
-  { kind: 'narrow', width: 328, left: 34, right: 8, font: 11.5 },
-  { kind: 'wide', width: 960, left: 232, right: 96, font: 13 },
+  { kind: 'narrow', width: 288, left: 32, right: 20, font: 11.5 },
+  { kind: 'wide', width: 720, left: 190, right: 62, font: 12.5 },
 ];
 
 /** The days of all charts of a sheet, which lie below each other on one axis. */
@@ -52,12 +52,16 @@ export function drawn(
     ...options,
   }) as unknown as { outerHTML: string; querySelector(of: string): { remove(): void } | null };
   svg.querySelector('style')?.remove();
-  return new Html(svg.outerHTML);
+  return new Html(svg.outerHTML.replace(/ d="[^"]*"/g, (path) => path.replace(/(\.\d)\d+/g, '$1')));
 }
 
 /** Where a day lies [px]. */
 export const xOf = (day: number, { width, left, right }: Size, { from, to }: Span): number =>
   left + ((day - from) / (to - from)) * (width - left - right);
+
+/** The day that lies at a place, also outside of the span. @param x From the left edge of the drawing [px]. */
+export const dayAt = (x: number, { width, left, right }: Size, { from, to }: Span): number =>
+  from + ((x - left) / (width - left - right)) * (to - from);
 
 /** About how wide a text is [px]; rather more than less, since letters differ from font to font. */
 export const widthOf = (text: string, font: number): number => 0.56 * font * [...text].length;

@@ -9,6 +9,8 @@ import { lined } from './text-lines.ts';
 
 /** Heights of a row and of its parts [px]. */
 const ROW = { narrow: 38, wide: 34 };
+/** Lines of the months stop short of letters. */
+const HALO = { stroke: 'var(--paper)', strokeWidth: 5 };
 const BAND = 12;
 const HEAD = 26;
 
@@ -98,7 +100,15 @@ export function rowsChart(told: Told, size: Size, span: Span): Html {
   const side = (anchor: 'start' | 'end') =>
     Plot.text(
       sides.filter((one) => one.anchor === anchor),
-      { x: 'x', y: 'y', text: 'mark', textAnchor: anchor, dx: anchor === 'start' ? 9 : -9, fill: 'var(--ink)' },
+      {
+        x: 'x',
+        y: 'y',
+        text: 'mark',
+        textAnchor: anchor,
+        dx: anchor === 'start' ? 9 : -9,
+        fill: 'var(--ink)',
+        ...HALO,
+      },
     );
   return drawn(size, span, height, [
     monthLines(span, size, display, height),
@@ -153,6 +163,7 @@ export function rowsChart(told: Told, size: Size, span: Span): Html {
       y: 'y',
       text: 'text',
       textAnchor: 'start',
+      ...HALO,
       fill: 'var(--ink)',
     }),
     side('start'),
