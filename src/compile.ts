@@ -75,6 +75,8 @@ export interface Seen {
 /** A compiled lawn: its season, its feed, the ledger to keep. All null where a problem is an error. */
 export interface Compiled {
   readonly season: Season | null;
+  /** The lawn with what it names, as it was read. */
+  readonly linked: Linked | null;
   /** The same season as a calendar of several lawns wants it told; null where none has asked. */
   readonly forCalendar: Season | null;
   /** The owner's. */
@@ -134,11 +136,12 @@ export function compile(input: CompileInput): Compiled {
   // 4. The feeds of other readers, from the same placed season.
   const { feeds, ledger } = feedsOfReaders(whole, { placed, input: planned }, { ledger: own.ledger, revisedAt });
   const forCalendar = input.calendar ? { ...tellSeason(placed, planned, input.calendar), problems } : null;
-  return { season: whole, forCalendar, feed: own.text, readers: feeds, ledger, changes, problems };
+  return { season: whole, linked: value, forCalendar, feed: own.text, readers: feeds, ledger, changes, problems };
 }
 
 const failed = (problems: readonly Problem[]): Compiled => ({
   season: null,
+  linked: null,
   forCalendar: null,
   feed: null,
   readers: [],

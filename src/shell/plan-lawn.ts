@@ -5,7 +5,6 @@ import { formatInstant } from '../base/zone.ts';
 import { type Compiled, compile } from '../compile.ts';
 import { isAddress } from '../model/program-ref.ts';
 import type { Detail, Telling } from '../model/reader.ts';
-import type { Season } from '../model/season.ts';
 import type { Io } from './io.ts';
 import { feedsOfLawn } from './lawn-feeds.ts';
 import { ledgerPath } from './ledger-file.ts';
@@ -30,7 +29,7 @@ export interface PlanOptions {
 
 /** A plan with what draws the sheet of a season; without one no sheet is written. */
 export interface DrawnPlan extends PlanOptions {
-  readonly draw?: (season: Season) => string;
+  readonly draw?: (made: Compiled) => string | null;
 }
 
 /** A planned lawn; without its plan where a problem counts. */
@@ -71,7 +70,7 @@ export function planLawn(asked: Asked, options: DrawnPlan, io: Io, calendar?: Te
         calendar,
       });
       const { season } = compiled;
-      return { ...compiled, about: season, sheet: season && options.draw ? options.draw(season) : null };
+      return { ...compiled, about: season, sheet: options.draw?.(compiled) ?? null };
     },
     io,
   );

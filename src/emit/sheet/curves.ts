@@ -91,7 +91,7 @@ export function temperaturePanel(told: Told, levels: readonly Awaited[], height:
   if (all.length === 0) return null;
   const values = [
     Math.min(...all, ...levels.map(({ value }) => value)) - 1,
-    Math.max(...all, ...levels.map(({ value }) => value)) + 1,
+    Math.max(...all, ...levels.map(({ value }) => value)) + 3,
   ] as const;
   const curve = (
     from: number,
@@ -120,8 +120,29 @@ export function temperaturePanel(told: Told, levels: readonly Awaited[], height:
       curve(ahead - 1, join(signals.soil5C, forecast.soil5C), 'soil', 2.8, '5 3'),
     ],
     levels,
+    beside: besideUsual(told),
     today: todayWord(told),
   };
+}
+
+/** Room that words beside the usual have from its curves [px]. */
+const BESIDE = 14;
+
+/** Which usual is which, at the height of the year: the soil above, the air below. */
+function besideUsual({ season, words }: Told): Panel['beside'] {
+  const { start, usual } = season.signals;
+  const known = usual.soil5C.map((value, i) => ({ i, value: value ?? Number.NEGATIVE_INFINITY }));
+  const inside = known.slice(45, -45);
+  const top = inside.reduce((best, one) => (one.value > best.value ? one : best), inside[0] ?? { i: 0, value: 0 });
+  const near = (values: readonly (number | null)[]) =>
+    values.slice(Math.max(0, top.i - 40), top.i + 40).filter((value) => value !== null);
+  const day = dayNumber(start) + top.i;
+  return inside.length === 0
+    ? []
+    : [
+        { day, value: Math.max(...near(usual.soil5CP90)), away: -BESIDE / 2, text: words.sheet.usualSoil },
+        { day, value: Math.min(...near(usual.airMeanC)), away: BESIDE, text: words.sheet.usualAir },
+      ];
 }
 
 const todayWord = (told: Told): string => told.words.sheet.todayOn(shortDay(told.season.asOf, told) ?? '');
@@ -176,6 +197,7 @@ export function heatPanel(signal: HeatSignal, levels: readonly Awaited[], height
       { start: start + sums.length - 1, values: ahead, stroke: colour, width: 2.8, dash: '5 3' },
     ],
     levels,
+    beside: [],
     today: todayWord(told),
   };
 }

@@ -105,10 +105,10 @@ const asideOf = (title: string, lines: readonly Html[], kind: string): Html | nu
 export function buyLine({ packages, name, buyBy, cost }: Purchase, told: Told): Html {
   const { words, display, season } = told;
   const what = packages.map(({ size, count }) => `${count} × ${size}`).join(' + ');
-  const money = cost === null ? null : display.money(cost, season.display.currency);
-  return html`${words.now.buy(what, name, dayOn(buyBy ?? season.asOf, told), money)}`;
+  const money = cost === null ? '' : `, ${display.money(cost, season.display.currency)}`;
+  return html`<b>${words.sheet.buyBy(dayOn(buyBy ?? season.asOf, told))}</b>: ${words.now.amountOf(what, name)}${money}`;
 }
 
 function afterLine(application: Application, told: Told): Html {
-  return html`<b>${application.name}</b>, ${whenOf(application, told)}${application.inAll === null ? null : `, ${application.inAll}`}`;
+  return html`<b>${whenOf(application, told)}</b>: ${application.name}${application.inAll === null ? null : `, ${application.inAll}`}`;
 }

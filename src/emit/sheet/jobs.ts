@@ -1,17 +1,25 @@
 import type { Application } from '../../model/season.ts';
-import { type Html, html } from '../html.ts';
+import { Html, html } from '../html.ts';
 import { isTouchy } from './care.ts';
 import { oddsOf } from './first-screen.ts';
 import { aboutDay, dayOn, hoursOf, type Told } from './told.ts';
 
 /** The jobs of the season in the order of their days. */
-export function jobs(told: Told): Html {
+export function jobs(told: Told, ways: { readonly narrow: string; readonly wide: string } | null): Html {
   const { season, words } = told;
   return html`<section id="jobs" aria-labelledby="jobs-title">
 <h2 id="jobs-title">${words.sheet.jobs}</h2>
 ${season.applications.map((one) => job(one, told))}
+${waysSection(ways, told)}
 </section>`;
 }
+
+/** The ways over the areas. They are drawn in ink on paper, in the dark as well. */
+const waysSection = (ways: { readonly narrow: string; readonly wide: string } | null, { words }: Told): Html | null =>
+  ways &&
+  html`<figure class="ways"><h3>${words.sheet.ways.title}</h3>
+<div class="narrow">${new Html(ways.narrow)}</div><div class="wide">${new Html(ways.wide)}</div>
+<figcaption>${words.sheet.ways.legend}</figcaption></figure>`;
 
 const list = (lines: readonly string[]): Html | null =>
   lines.length === 0 ? null : html`<ul>${lines.map((line) => html`<li>${line}</li>`)}</ul>`;
@@ -20,18 +28,20 @@ function job(application: Application, told: Told): Html {
   const { name, status, date, how, cautions, used, why, sources, window, inAll } = application;
   const { words } = told;
   const when = date === null ? (status === 'expected' ? aboutDay(window.opens, told) : '') : dayOn(date, told);
-  const hours = hoursOf(application, told);
-  const head = [words.sheet.status[status], when, hours, inAll].filter((part) => part);
-  const care = [
-    ...cautions,
-    ...(isTouchy(application) && status !== 'done' && how.length > 0 ? [words.feed.labelWins] : []),
-  ];
+  const head = [words.sheet.status[status], when, hoursOf(application, told), inAll].filter((part) => part);
+  const isLaw = isTouchy(application) && how.length > 0;
   return html`<article class="job ${status}">
-<h3>${name}</h3>
+<div class="do"><h3>${name}</h3>
 <p class="head">${head.join(' · ')}</p>
 ${oddsOf(application, told)}
-${list(how)}${list(used)}
-${care.length === 0 ? null : html`<h4>${words.feed.cautions}</h4>${list(care)}`}
-<details><summary>${words.sheet.whyAndSources}</summary>${list(why)}${sources.length === 0 ? null : html`<h4>${words.sheet.sources}</h4>${list(sources)}`}</details>
+${list(how)}${list(used)}</div>
+${
+  cautions.length === 0 && !isLaw
+    ? null
+    : html`<div class="take"><h4>${words.feed.cautions}</h4>${list(cautions)}${isLaw ? html`<p>${words.feed.labelWins}</p>` : null}</div>`
+}
+<details><summary>${words.sheet.whyAndSources}<span class="hidden">: ${name}</span></summary>${list(why)}${
+    sources.length === 0 ? null : html`<h4>${words.sheet.sources}</h4>${list(sources)}`
+  }</details>
 </article>`;
 }

@@ -36,9 +36,9 @@ export function seasonChart(told: Told): Html {
     const own = heatLevels(signal, letters, told);
     letters += own.length;
     const title = heatTitle(signal, told);
-    return html`<h3>${title}</h3>
+    return html`<div class="heat"><h3>${title}</h3>
 ${both(title, (size) => draw(heatPanel(signal, own, HEIGHTS.heat[size.kind], told))(size))}
-${keys(own)}`;
+${keys(own)}</div>`;
   });
   return html`<section id="season" aria-labelledby="season-title">
 <h2 id="season-title">${sheet.season(String(season.season.year))}</h2>

@@ -15,7 +15,7 @@ a { color: inherit; }
 :focus-visible { outline: 3px solid var(--navy); outline-offset: 2px; }
 .skip { position: absolute; left: -100rem; }
 .skip:focus { position: static; display: inline-block; padding: 0.5rem; }
-.fades { position: absolute; }
+.paints { position: absolute; }
 header { display: flex; flex-wrap: wrap; justify-content: space-between; gap: 0 1rem; padding: 0.6rem 0 0.4rem; border-bottom: 3px double var(--rule); }
 h1, header p { font-size: 0.9rem; font-weight: 600; margin: 0; }
 header p { font-weight: 400; color: var(--soft); }
@@ -42,6 +42,7 @@ span.much { font-weight: 700; }
   #now { display: grid; grid-template-columns: 1fr 1fr; gap: 0 2.5rem; }
   #now h2 { font-size: 2.6rem; }
   .when, p.much { font-size: 2rem; }
+  .because { margin-top: 2.1rem; }
 }
 figure { margin: 0; }
 .chart { display: block; width: 100%; height: auto; }
@@ -59,13 +60,48 @@ stop.none { stop-opacity: 0.08; }
 table { border-collapse: collapse; width: 100%; font-size: 0.9rem; }
 th, td { text-align: start; vertical-align: top; padding: 0.3rem 0.6rem 0.3rem 0; border-bottom: 1px solid var(--line); }
 thead th { border-bottom: 1px solid var(--rule); color: var(--soft); font-weight: 600; }
+.plain { list-style: none; padding: 0; }
+.plain li { margin: 0 0 0.5rem; }
+.bar { display: block; max-width: 100%; }
+.ways .narrow, .ways .wide { background: #fff; padding: 0.4rem; }
+.ways svg { display: block; width: 100%; height: auto; max-width: 46rem; }
+.ways figcaption { font-size: 0.85rem; color: var(--soft); margin-top: 0.3rem; }
+.qr svg { width: 10rem; height: 10rem; background: #fff; }
 summary { cursor: pointer; padding: 0.3rem 0; }
-.job { border-top: 1px solid var(--line); padding: 0.4rem 0; break-inside: avoid; }
-.job h3 { margin-top: 0.2rem; }
+.hidden { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); white-space: nowrap; }
+.job { border-top: 1px solid var(--line); padding: 0.5rem 0; }
+.job h3 { margin: 0; font-size: 1.1rem; }
+.head { font-weight: 600; color: var(--navy); }
+.done .head, .skipped .head, .dropped .head { color: var(--soft); }
+.take h4 { margin-top: 0; }
+.take { font-size: 0.9rem; }
+@media screen and (min-width: 46rem) {
+  .job { display: grid; grid-template-columns: 3fr 2fr; gap: 0 2.5rem; }
+  .job details { grid-column: 1 / -1; }
+}
 footer { border-top: 3px double var(--rule); margin-top: 2rem; padding-top: 0.5rem; }
 @media print {
-  body { padding: 0; max-width: none; font-size: 9.5pt; }
+  :root { --paper: #fff; --line: #ccc; --care: #fff; }
+  body { padding: 0; max-width: none; font-size: 9.5pt; line-height: 1.3; }
+  header { padding-top: 0; }
+  h2 { font-size: 12pt; margin: 3mm 0 1mm; break-after: avoid; }
+  h3, .job h3 { font-size: 10pt; margin: 1mm 0 0; break-after: avoid; }
+  h4, .take, .legend, .keys, table, .ways figcaption, #now h3, .kicker, h1, header p { font-size: 9pt; }
+  #now { display: grid; grid-template-columns: 1fr 1fr; gap: 0 6mm; }
+  #now h2 { font-size: 17pt; }
+  .when, p.much { font-size: 13pt; }
+  .because { margin-top: 0; }
   .wide { display: block; }
-  details, .skip { display: none; }
+  details, .skip, .heat, .ways, #moved, #notes, #subscribe, .job.skipped, .job.dropped, .job .odds, .job .take li:nth-child(n + 3), .job .take p, .job.done ul, .job.done .take { display: none; }
+  #jobs { columns: 2; column-gap: 6mm; }
+  #jobs h2 { column-span: all; }
+  .job { padding: 1mm 0; break-inside: avoid; }
+  .job ul { margin: 0; padding-left: 4mm; }
+  .take h4 { display: none; }
+  .take ul { list-style: "! "; }
+  .plain li { margin: 0 0 1mm; break-inside: avoid; }
+  .plain br { display: none; }
+  .bar { display: inline-block; vertical-align: -2px; margin-right: 2mm; width: 30mm; height: auto; }
+  footer { margin-top: 2mm; padding-top: 1mm; break-inside: avoid; }
 }
 `;

@@ -37,6 +37,13 @@ export interface Panel {
     readonly high: readonly (number | null)[];
   };
   readonly levels: readonly Level[];
+  /** Words beside a curve, above or below it [px]. */
+  readonly beside: readonly {
+    readonly day: number;
+    readonly value: number;
+    readonly away: number;
+    readonly text: string;
+  }[];
   readonly today: string;
 }
 
@@ -99,6 +106,15 @@ export function panelChart({ season, display }: Told, size: Size, span: Span, pa
       fill: 'var(--ink)',
       fontWeight: 600,
       textAnchor: anchorAt(today, span),
+    }),
+    Plot.text(panel.beside, {
+      x: 'day',
+      y: ({ value, away }) => y(value) + away,
+      text: 'text',
+      fill: 'var(--ink)',
+      stroke: 'var(--paper)',
+      strokeWidth: 4,
+      fontStyle: 'italic',
     }),
     ...names(levels, size, span, y, [HEAD + 4, height - 8]),
   ]);
