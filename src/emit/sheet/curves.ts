@@ -91,7 +91,7 @@ export function temperaturePanel(told: Told, levels: readonly Awaited[], height:
   if (all.length === 0) return null;
   const values = [
     Math.min(...all, ...levels.map(({ value }) => value)) - 1,
-    Math.max(...all, ...levels.map(({ value }) => value)) + 3,
+    Math.max(...all, ...levels.map(({ value }) => value)) + 5,
   ] as const;
   const curve = (
     from: number,

@@ -2,7 +2,7 @@ import type { Application, Purchase } from '../../model/season.ts';
 import { type Html, html } from '../html.ts';
 import { isTouchy } from './care.ts';
 import { nextWork } from './next-work.ts';
-import { aboutDay, dayOn, hoursOf, minutesOf, type Told } from './told.ts';
+import { aboutDay, dayOn, hoursOf, minutesOf, nameOf, type Told } from './told.ts';
 
 /** The first screen: what now, when, how much, why. */
 export function firstScreen(told: Told): Html {
@@ -17,7 +17,7 @@ export function firstScreen(told: Told): Html {
   return html`<section id="now" aria-labelledby="now-title">
 <div class="next">
 <p class="kicker">${kicker}</p>
-<h2 id="now-title">${next.name}</h2>
+<h2 id="now-title">${nameOf(next, told)}</h2>
 <p class="when">${whenOf(next, told)}</p>
 <p class="hours">${hoursLine(next, told)}</p>
 ${amountOf(next, told)}
@@ -110,5 +110,5 @@ export function buyLine({ packages, name, buyBy, cost }: Purchase, told: Told): 
 }
 
 function afterLine(application: Application, told: Told): Html {
-  return html`<b>${whenOf(application, told)}</b>: ${application.name}${application.inAll === null ? null : `, ${application.inAll}`}`;
+  return html`<b>${whenOf(application, told)}</b>: ${nameOf(application, told)}${application.inAll === null ? null : `, ${application.inAll}`}`;
 }

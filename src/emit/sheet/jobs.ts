@@ -2,7 +2,7 @@ import type { Application } from '../../model/season.ts';
 import { Html, html } from '../html.ts';
 import { isTouchy } from './care.ts';
 import { oddsOf } from './first-screen.ts';
-import { aboutDay, dayOn, hoursOf, type Told } from './told.ts';
+import { aboutDay, dayOn, hoursOf, nameOf, type Told } from './told.ts';
 
 /** The jobs of the season in the order of their days. */
 export function jobs(told: Told, ways: { readonly narrow: string; readonly wide: string } | null): Html {
@@ -25,23 +25,31 @@ const list = (lines: readonly string[]): Html | null =>
   lines.length === 0 ? null : html`<ul>${lines.map((line) => html`<li>${line}</li>`)}</ul>`;
 
 function job(application: Application, told: Told): Html {
-  const { name, status, date, how, cautions, used, why, sources, window, inAll } = application;
+  const { status, date, how, cautions, used, why, sources, window, inAll } = application;
   const { words } = told;
   const when = date === null ? (status === 'expected' ? aboutDay(window.opens, told) : '') : dayOn(date, told);
   const head = [words.sheet.status[status], when, hoursOf(application, told), inAll].filter((part) => part);
   const isLaw = isTouchy(application) && how.length > 0;
-  return html`<article class="job ${status}">
-<div class="do"><h3>${name}</h3>
+  return html`<article class="job ${status}${inAll === null ? null : ' amounts'}">
+<div class="do"><h3>${nameOf(application, told)}</h3>
 <p class="head">${head.join(' · ')}</p>
 ${oddsOf(application, told)}
-${list(how)}${list(used)}</div>
+${list(how)}${onEach(application)}${list(used)}</div>
 ${
   cautions.length === 0 && !isLaw
     ? null
     : html`<div class="take"><h4>${words.feed.cautions}</h4>${list(cautions)}${isLaw ? html`<p>${words.feed.labelWins}</p>` : null}</div>`
 }
-<details><summary>${words.sheet.whyAndSources}<span class="hidden">: ${name}</span></summary>${list(why)}${
+<details><summary>${words.sheet.whyAndSources}<span class="hidden">: ${nameOf(application, told)}</span></summary>${list(why)}${
     sources.length === 0 ? null : html`<h4>${words.sheet.sources}</h4>${list(sources)}`
   }</details>
 </article>`;
 }
+
+/** The amounts of the areas in one line, for the printed sheet, where the lines on how are left out. */
+const onEach = ({ areas, areasDone, inAll }: Application): Html | null =>
+  inAll === null
+    ? null
+    : html`<p class="each" aria-hidden="true">${areas
+        .flatMap(({ id, amount }) => (amount === null || areasDone.includes(id) ? [] : [`${id} ${amount}`]))
+        .join(' · ')}</p>`;

@@ -6,7 +6,7 @@ import { SIZES, type Size, type Span } from './chart/plot.ts';
 import { rowsChart } from './chart/rows.ts';
 import { type Awaited, heatLevels, heatPanel, heatTitle, temperatureLevels, temperaturePanel } from './curves.ts';
 import { legend } from './legend.ts';
-import { aboutDay, dayNumber, dayOn, type Told } from './told.ts';
+import { aboutDay, dayNumber, dayOn, nameOf, type Told } from './told.ts';
 
 /** The days of the season, and of what of the next is planned already. */
 function spanOf({ season }: Told): Span {
@@ -17,7 +17,7 @@ function spanOf({ season }: Told): Span {
   };
 }
 
-const HEIGHTS = { temperature: { wide: 210, narrow: 190 }, heat: { wide: 96, narrow: 96 } };
+const HEIGHTS = { temperature: { wide: 136, narrow: 180 }, heat: { wide: 80, narrow: 90 } };
 
 /** A drawing in both sizes, of which one is shown. */
 const both = (label: string, draw: (size: Size) => Html | null): Html =>
@@ -71,10 +71,10 @@ const keys = (levels: readonly Awaited[]): Html | null =>
     : html`<ul class="keys">${levels.map(({ letter, line }) => html`<li><b>${letter}</b> ${line}</li>`)}</ul>`;
 
 function rowOf(application: Application, told: Told): Html {
-  const { name, status, window, date, inWindow } = application;
+  const { status, window, date, inWindow } = application;
   const { sheet } = told.words;
   const isOver = status === 'dropped' || status === 'skipped';
-  return html`<tr><th scope="row">${name}</th><td>${sheet.status[status]}</td>
+  return html`<tr><th scope="row">${nameOf(application, told)}</th><td>${sheet.status[status]}</td>
 <td>${isOver ? '' : aboutDay(window.opens, told)}</td><td>${isOver ? '' : aboutDay(window.closes, told)}</td>
 <td>${date === null ? '' : dayOn(date, told)}</td><td>${inWindow === null ? '' : sheet.inTen(Math.round(10 * inWindow))}</td></tr>`;
 }

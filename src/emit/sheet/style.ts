@@ -6,7 +6,7 @@ export const sheetStyle = `
   :root { --paper: #171a21; --ink: #eceae2; --soft: #a9adb8; --line: #333845; --rule: #6d7382;
     --navy: #b6c4f0; --navy-band: #5d6c9c; --soil: #e2a94f; --air: #8fa8bb; --moss: #b3c0a3; --moss-band: #66715a; --care: #2a2720; }
 }
-@page { margin: 12mm; }
+@page { margin: 10mm; }
 * { box-sizing: border-box; }
 html { -webkit-text-size-adjust: 100%; }
 body { margin: 0 auto; padding: 0 1rem 2rem; max-width: 62rem; background: var(--paper); color: var(--ink);
@@ -80,27 +80,36 @@ summary { cursor: pointer; padding: 0.3rem 0; }
   .job details { grid-column: 1 / -1; }
 }
 footer { border-top: 3px double var(--rule); margin-top: 2rem; padding-top: 0.5rem; }
+.each { display: none; }
 @media print {
   :root { --paper: #fff; --line: #ccc; --care: #fff; }
-  body { padding: 0; max-width: none; font-size: 9.5pt; line-height: 1.3; }
-  header { padding-top: 0; }
-  h2 { font-size: 12pt; margin: 3mm 0 1mm; break-after: avoid; }
-  h3, .job h3 { font-size: 10pt; margin: 1mm 0 0; break-after: avoid; }
-  h4, .take, .legend, .keys, table, .ways figcaption, #now h3, .kicker, h1, header p { font-size: 9pt; }
-  #now { display: grid; grid-template-columns: 1fr 1fr; gap: 0 6mm; }
-  #now h2 { font-size: 17pt; }
-  .when, p.much { font-size: 13pt; }
-  .because { margin-top: 0; }
-  .wide { display: block; }
-  details, .skip, .heat, .ways, #moved, #notes, #subscribe, .job.skipped, .job.dropped, .job .odds, .job .take li:nth-child(n + 3), .job .take p, .job.done ul, .job.done .take { display: none; }
+  body { padding: 0; max-width: none; font-size: 9pt; line-height: 1.22; }
+  header { padding: 0; }
+  h2 { font-size: 12pt; margin: 2mm 0 0.5mm; break-after: avoid; }
+  h3, .job h3 { font-size: 9.5pt; margin: 0.5mm 0 0; break-after: avoid; }
+  p, ul { margin-bottom: 0.5mm; }
+  h4, .take, .keys, table, #now h3, .kicker, h1, header p, #now .because p, #now .aside li { font-size: 9pt; }
+  #now { display: grid; grid-template: "a b" auto "a c" auto "a d" 1fr / 5fr 6fr; gap: 0 6mm; }
+  .next { grid-area: a; }
+  .because { grid-area: b; margin-top: 1mm; }
+  .before { grid-area: c; }
+  .after { grid-area: d; }
+  #now h2 { font-size: 15pt; }
+  #now h3, .kicker { margin-top: 0.5mm; }
+  .when, p.much { font-size: 12pt; }
+  .wide { display: block; break-inside: avoid; }
+  .keys { display: block; columns: 2; margin: 0; }
+  details, .skip, .heat, .ways, .legend, figure > h3, #moved, #notes, #subscribe, #sprayer, .job.skipped, .job.dropped,
+  .job .odds, .job .do li:nth-child(n + 2), .job .take li:nth-child(n + 3), .job .take p, .job.done ul, .job.done .take,
+  .plain .soft, .plain br { display: none; }
+  .each { display: block; font-weight: 600; }
   #jobs { columns: 2; column-gap: 6mm; }
   #jobs h2 { column-span: all; }
-  .job { padding: 1mm 0; break-inside: avoid; }
+  .job { padding: 0.6mm 0; break-inside: avoid; }
   .job ul { margin: 0; padding-left: 4mm; }
   .take h4 { display: none; }
   .take ul { list-style: "! "; }
-  .plain li { margin: 0 0 1mm; break-inside: avoid; }
-  .plain br { display: none; }
+  .plain li { margin: 0 0 0.5mm; break-inside: avoid; }
   .bar { display: inline-block; vertical-align: -2px; margin-right: 2mm; width: 30mm; height: auto; }
   footer { margin-top: 2mm; padding-top: 1mm; break-inside: avoid; }
 }

@@ -50,3 +50,7 @@ export const minutesOf = ({ start, end }: Application): number | null =>
 
 /** A day that is known to be one. */
 export const dayNumber = (day: string): Day => parseDay(day) as Day;
+
+/** The name of a step, with its year where it is of the next season. */
+export const nameOf = ({ name, season: year }: Application, { season }: Told): string =>
+  year === season.season.year ? name : `${name} ${year}`;

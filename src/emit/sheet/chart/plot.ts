@@ -17,7 +17,7 @@ export interface Size {
 
 export const SIZES: readonly Size[] = [
   { kind: 'narrow', width: 288, left: 32, right: 20, font: 11.5 },
-  { kind: 'wide', width: 720, left: 190, right: 62, font: 12.5 },
+  { kind: 'wide', width: 720, left: 204, right: 56, font: 12.5 },
 ];
 
 /** The days of all charts of a sheet, which lie below each other on one axis. */
@@ -27,6 +27,13 @@ export interface Span {
 }
 
 type Options = Parameters<typeof Plot.plot>[0] & object;
+
+/** What is needed of an element: there is no browser here whose types would tell. */
+interface Drawn {
+  readonly outerHTML: string;
+  querySelector(of: string): { remove(): void } | null;
+  querySelectorAll(of: string): Iterable<{ removeAttribute(name: string): void }>;
+}
 
 /** A drawing of marks on the axis of days; `y` is in pixels from the top unless `options` say other. */
 export function drawn(
@@ -50,8 +57,10 @@ export function drawn(
     style: { fontSize: `${size.font}px` },
     marks,
     ...options,
-  }) as unknown as { outerHTML: string; querySelector(of: string): { remove(): void } | null };
+  }) as unknown as Drawn;
   svg.querySelector('style')?.remove();
+  // A name belongs to what has a role: the whole drawing is named where it is shown.
+  for (const part of svg.querySelectorAll('[aria-label]')) part.removeAttribute('aria-label');
   return new Html(svg.outerHTML.replace(/ d="[^"]*"/g, (path) => path.replace(/(\.\d)\d+/g, '$1')));
 }
 

@@ -2,13 +2,14 @@ import * as Plot from '@observablehq/plot';
 import { parseDay } from '../../../base/day.ts';
 import type { Application } from '../../../model/season.ts';
 import type { Html } from '../../html.ts';
-import { shortDay, type Told } from '../told.ts';
+import { nameOf, shortDay, type Told } from '../told.ts';
 import { monthLines, monthNames } from './months.ts';
 import { drawn, type Size, type Span, widthOf, xOf } from './plot.ts';
 import { lined } from './text-lines.ts';
 
 /** Heights of a row and of its parts [px]. */
-const ROW = { narrow: 38, wide: 34 };
+const NARROW = { row: 38, name: 10, band: 26 };
+const WIDE = { row: 21, second: 13, line: 15.5 };
 /** Lines of the months stop short of letters. */
 const HALO = { stroke: 'var(--paper)', strokeWidth: 5 };
 const BAND = 12;
@@ -18,9 +19,11 @@ interface Row {
   readonly application: Application;
   /** Top of the row. */
   readonly top: number;
+  readonly height: number;
   /** Middle of the band. */
   readonly y: number;
-  readonly name: string;
+  /** The name of the step. */
+  readonly lines: readonly { readonly text: string; readonly y: number }[];
   /** The chosen day, or how the step stands. */
   readonly mark: string;
   readonly days: { readonly [key in 'in' | 'opens' | 'closes' | 'out' | 'chosen' | 'usual']: number | null };
@@ -28,16 +31,16 @@ interface Row {
 
 const gone = ({ status }: Application): boolean => status === 'dropped' || status === 'skipped' || status === 'missed';
 
-function rowsOf({ season, words }: Told, told: Told, size: Size): Row[] {
-  return season.applications.map((application, i) => {
-    const { name, status, date, window } = application;
-    const top = HEAD + i * ROW[size.kind];
+function rowsOf(told: Told, size: Size): Row[] {
+  const { season, words } = told;
+  let top = HEAD;
+  return season.applications.map((application) => {
+    const { status, date, window } = application;
     const label = date !== null && !gone(application) ? (shortDay(date, told) ?? '') : words.sheet.status[status];
-    return {
+    const row = {
       application,
       top,
-      y: size.kind === 'narrow' ? top + 26 : top + ROW.wide / 2,
-      name,
+      ...named(nameOf(application, told), top, size),
       mark: status === 'done' ? `${words.sheet.status.done}, ${label}` : label,
       days: {
         in: parseDay(window.opens.p10 ?? ''),
@@ -48,18 +51,32 @@ function rowsOf({ season, words }: Told, told: Told, size: Size): Row[] {
         usual: parseDay(window.opens.usual ?? ''),
       },
     };
+    top += row.height;
+    return row;
   });
+}
+
+/** A name on a line of its own above its band on a phone; else left of it, in two lines where it is long. */
+function named(name: string, top: number, size: Size): Pick<Row, 'height' | 'y' | 'lines'> {
+  if (size.kind === 'narrow') {
+    const [text = ''] = lined(name, size.font, size.width - 4, 1);
+    return { height: NARROW.row, y: top + NARROW.band, lines: [{ text, y: top + NARROW.name }] };
+  }
+  const texts = lined(name, size.font, size.left - 10, 2);
+  const height = WIDE.row + (texts.length - 1) * WIDE.second;
+  const y = top + height / 2;
+  return { height, y, lines: texts.map((text, i) => ({ text, y: y + (i - (texts.length - 1) / 2) * WIDE.line })) };
 }
 
 /** Pieces of the bands: where a window opens, is open in most runs, and closes. Of work that is over none is drawn solid. */
 function pieces(rows: readonly Row[], span: Span) {
   return rows.flatMap(({ application, y, days }) => {
     const { in: first, opens, closes, out } = days;
-    if (opens === null || closes === null || application.status === 'dropped' || application.status === 'skipped')
-      return [];
+    if (opens === null || application.status === 'dropped' || application.status === 'skipped') return [];
     const kind = application.status === 'done' ? 'done' : 'plan';
-    const [a, d] = [first ?? opens, out ?? closes];
-    const last = Math.max(opens, closes);
+    // A window without a last day fades out to the end.
+    const [a, d] = [first ?? opens, out ?? closes ?? span.to];
+    const last = Math.max(opens, closes ?? opens);
     return [
       { from: a, to: opens, fill: `url(#${kind}-in)` },
       { from: opens, to: last, fill: `var(--${kind === 'done' ? 'moss-band' : 'navy-band'})` },
@@ -83,19 +100,12 @@ function sideOf({ days, mark }: Row, size: Size, span: Span): { readonly x: numb
 /** A row a step: its window as a band that fades where runs of weather differ, the chosen day, done work. */
 export function rowsChart(told: Told, size: Size, span: Span): Html {
   const { season, display } = told;
-  const rows = rowsOf(told, told, size);
-  const height = HEAD + rows.length * ROW[size.kind] + 6;
+  const rows = rowsOf(told, size);
+  const height = HEAD + rows.reduce((sum, row) => sum + row.height, 0) + 6;
   const today = parseDay(season.asOf) ?? span.from;
   const chosen = rows.filter(({ days }) => days.chosen !== null);
   const isDone = ({ application }: Row) => application.status === 'done';
-  const names = rows.flatMap(({ name, top, y }) =>
-    size.kind === 'narrow'
-      ? [{ text: lined(name, size.font, size.width - 4, 1)[0] ?? '', y: top + 10 }]
-      : lined(name, size.font, size.left - 14, 2).map((text, i, all) => ({
-          text,
-          y: y + (i - (all.length - 1) / 2) * 15,
-        })),
-  );
+  const names = rows.flatMap(({ lines }) => lines);
   const sides = rows.map((row) => ({ ...row, ...sideOf(row, size, span) }));
   const side = (anchor: 'start' | 'end') =>
     Plot.text(
