@@ -121,7 +121,7 @@ export function passesDrawing(
   }
   const height = round(y + foot.length * LINE);
   return `${[
-    `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${width} ${height}" width="${width}" height="${height}" role="img" font-family="sans-serif" font-size="13" fill="${COLOURS.text}">`,
+    `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${width} ${height}" width="${width}" height="${height}" ${title === '' ? 'aria-hidden="true"' : 'role="img"'} font-family="sans-serif" font-size="13" fill="${COLOURS.text}">`,
     ...(title === '' ? [] : [`<title>${escaped(title)}</title>`]),
     `<defs><marker id="${id}-on" viewBox="0 0 8 8" refX="7" refY="4" markerWidth="8" markerHeight="8" orient="auto"><path d="M0,0 L8,4 L0,8 Z" fill="${COLOURS.way}"/></marker></defs>`,
     ...(isSheet ? [`<rect width="${width}" height="${height}" fill="#ffffff"/>`] : []),

@@ -2,7 +2,7 @@ import type { Application, Purchase } from '../../model/season.ts';
 import { type Html, html } from '../html.ts';
 import { isTouchy } from './care.ts';
 import { nextWork } from './next-work.ts';
-import { aboutDay, dayOn, hoursOf, minutesOf, nameOf, type Told } from './told.ts';
+import { aboutDay, dayOn, hoursOf, isPublic, minutesOf, nameOf, type Told } from './told.ts';
 
 /** The first screen: what now, when, how much, why. */
 export function firstScreen(told: Told): Html {
@@ -49,13 +49,15 @@ function hoursLine(application: Application, told: Told): string | null {
 }
 
 /** How much in all and on each area; the first line of how where nothing is weighed. */
-function amountOf(application: Application, told: Told): Html {
+function amountOf(application: Application, told: Told): Html | null {
   const { inAll, how, areas, areasDone } = application;
   const { words, display } = told;
   const left = areas.filter(({ id }) => !areasDone.includes(id));
   const [first = null] = how;
   const isKnown = inAll !== null;
   const much = inAll ?? left[0]?.amount ?? null;
+  // At a place there is no lawn to measure off for: the rate stands in the first line.
+  if (isPublic(told)) return first === null ? null : html`<h3>${words.sheet.howMuch}</h3><p class="much">${first}</p>`;
   return html`<h3>${words.sheet.howMuch}</h3>
 <p class="much">${much ?? first ?? words.sheet.noAmount}</p>
 ${much !== null && first !== null ? html`<p>${first}</p>` : null}

@@ -18,7 +18,7 @@ ${waysSection(ways, told)}
 const waysSection = (ways: { readonly narrow: string; readonly wide: string } | null, { words }: Told): Html | null =>
   ways &&
   html`<figure class="ways"><h3>${words.sheet.ways.title}</h3>
-<div class="narrow">${new Html(ways.narrow)}</div><div class="wide">${new Html(ways.wide)}</div>
+<div class="narrow" role="img" aria-label="${words.sheet.ways.title}">${new Html(ways.narrow)}</div><div class="wide" role="img" aria-label="${words.sheet.ways.title}">${new Html(ways.wide)}</div>
 <figcaption>${words.sheet.ways.legend}</figcaption></figure>`;
 
 const list = (lines: readonly string[]): Html | null =>

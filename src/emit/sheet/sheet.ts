@@ -7,7 +7,7 @@ import { notes, type SheetFeed, subscribing, weatherLine } from './notes.ts';
 import { seasonChart } from './season-chart.ts';
 import { sheetStyle } from './style.ts';
 import { supplies } from './supplies.ts';
-import { toldOf } from './told.ts';
+import { titleOf, toldOf } from './told.ts';
 
 /** Nothing of the page may run, or be loaded from anywhere. */
 const POLICY = "default-src 'none'; style-src 'unsafe-inline'; img-src data:";
@@ -39,7 +39,7 @@ export interface SheetOptions {
 export function sheetOf(season: Season, { ways = null, feed: subscribed = null }: SheetOptions = {}): string {
   const told = toldOf(season);
   const { sheet, feed } = told.words;
-  const name = season.lawnName === '' ? season.programName : season.lawnName;
+  const name = titleOf(told);
   return html`<!doctype html>
 <html lang="${season.display.language}">
 <head>

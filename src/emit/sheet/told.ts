@@ -1,6 +1,7 @@
 import { type Day, parseDay } from '../../base/day.ts';
 import { type Display, displayOf } from '../../base/display.ts';
 import { clockAt } from '../../base/zone.ts';
+import { PUBLIC_PLACE } from '../../model/reader.ts';
 import type { Application, Season, Spread } from '../../model/season.ts';
 import { type Words, wordsOf } from '../../words/words.ts';
 import { dayText } from '../day-text.ts';
@@ -11,6 +12,13 @@ export interface Told {
   readonly words: Words;
   readonly display: Display;
 }
+
+/** Whether the season is that of a place, with no lawn of anybody's. */
+export const isPublic = ({ season }: Told): boolean => season.lawn === PUBLIC_PLACE;
+
+/** What the sheet is of. */
+export const titleOf = (told: Told): string =>
+  isPublic(told) || told.season.lawnName === '' ? told.season.programName : told.season.lawnName;
 
 /** A season to be told on a sheet. */
 export const toldOf = (season: Season): Told => ({

@@ -1,7 +1,8 @@
+import { cleaned } from '../../../base/text.ts';
 import { widthOf } from './plot.ts';
 
 /**
- * A text in at most so many lines of a width; what does not fit ends in an ellipsis.
+ * A text in at most so many lines of a width; what does not fit ends in an ellipsis, and what could deceive a reader is left out.
  *
  * @param font Height of the letters [px].
  * @param width Of a line [px].
@@ -10,7 +11,7 @@ import { widthOf } from './plot.ts';
 export function lined(text: string, font: number, width: number, most: number): string[] {
   const fits = (line: string) => widthOf(line, font) <= width;
   const lines: string[] = [];
-  let rest = text.split(/\s+/);
+  let rest = cleaned(text).trim().split(/\s+/);
   while (rest.length > 0 && lines.length < most) {
     let count = 1;
     while (count < rest.length && fits(rest.slice(0, count + 1).join(' '))) count++;
