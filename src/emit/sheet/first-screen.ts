@@ -7,13 +7,11 @@ import { aboutDay, dayOn, hoursOf, isPublic, minutesOf, nameOf, type Told } from
 /** The first screen: what now, when, how much, why. */
 export function firstScreen(told: Told): Html {
   const { season, words } = told;
-  const { next, isFar, buys, after } = nextWork(season);
+  const { next, isFar, before, buys, after } = nextWork(season);
   if (next === null)
     return html`<section id="now" aria-labelledby="now-title"><h2 id="now-title">${words.now.seasonOver}</h2></section>`;
   const { sheet } = words;
   const kicker = isFar ? sheet.nothingNow : sheet.kicker[next.status as keyof typeof sheet.kicker];
-  const day = next.date;
-  const before = buys.filter(({ buyBy }) => day === null || (buyBy ?? '') <= day);
   return html`<section id="now" aria-labelledby="now-title">
 <div class="next">
 <p class="kicker">${kicker}</p>
@@ -22,17 +20,13 @@ export function firstScreen(told: Told): Html {
 <p class="hours">${hoursLine(next, told)}</p>
 ${amountOf(next, told)}
 </div>
+${asideOf('before', sheet.before, before, told)}
 <div class="because">
 ${oddsOf(next, told)}
 ${whyOf(next, told)}
 ${careOf(next, told)}
 </div>
-${asideOf(
-  sheet.before,
-  before.map((one) => buyLine(one, told)),
-  'before',
-)}
-${asideOf(sheet.after, [...buys.filter((one) => !before.includes(one)).map((one) => buyLine(one, told)), ...after.map((one) => afterLine(one, told))], 'after')}
+${asideOf('after', sheet.after, buys, told, after)}
 </section>`;
 }
 
@@ -61,9 +55,10 @@ function amountOf(application: Application, told: Told): Html | null {
   return html`<h3>${words.sheet.howMuch}</h3>
 <p class="much">${much ?? first ?? words.sheet.noAmount}</p>
 ${much !== null && first !== null ? html`<p>${first}</p>` : null}
-<ul class="areas">${left.map(
-    ({ id, areaM2, amount }) =>
-      html`<li><b>${id}</b> ${isKnown && amount !== null ? html`<span class="much">${amount}</span> ` : null}<span class="soft">${display.area(areaM2)}</span></li>`,
+<ul class="areas">${left.map(({ id, areaM2, amount }) =>
+    isKnown && amount !== null
+      ? html`<li>${id} <b>${amount}</b></li>`
+      : html`<li>${id} <span class="soft">${display.area(areaM2)}</span></li>`,
   )}</ul>`;
 }
 
@@ -87,7 +82,7 @@ function whyOf({ why, whyNow }: Application, { words }: Told): Html | null {
   const lines = why.filter((line) => line !== whyNow).slice(0, LINES);
   if (lines.length === 0) return null;
   return html`<h3>${words.feed.why}</h3>
-${lines.map((line) => html`<p>${line}</p>`)}`;
+<div class="whys">${lines.map((line) => html`<p>${line}</p>`)}</div>`;
 }
 
 function careOf(application: Application, { words }: Told): Html | null {
@@ -98,10 +93,19 @@ function careOf(application: Application, { words }: Told): Html | null {
   return lines.length === 0 ? null : html`<div class="care">${lines.map((line) => html`<p>${line}</p>`)}</div>`;
 }
 
-const asideOf = (title: string, lines: readonly Html[], kind: string): Html | null =>
-  lines.length === 0
+/** What comes before or after: what to buy, then work. */
+function asideOf(
+  kind: 'before' | 'after',
+  title: string,
+  buys: readonly Purchase[],
+  told: Told,
+  work: readonly Application[] = [],
+): Html | null {
+  const lines = [...buys.map((one) => buyLine(one, told)), ...work.map((one) => afterLine(one, told))];
+  return lines.length === 0
     ? null
     : html`<div class="aside ${kind}"><h3>${title}</h3><ul>${lines.map((line) => html`<li>${line}</li>`)}</ul></div>`;
+}
 
 /** What is to be bought, and by when. */
 export function buyLine({ packages, name, buyBy, cost }: Purchase, told: Told): Html {

@@ -7,7 +7,9 @@ export interface NextWork {
   readonly next: Application | null;
   /** Whether it can wait so long that there is nothing to do now. */
   readonly isFar: boolean;
-  /** What is to be bought no later than `next` is done, and for it. */
+  /** What is to be bought before it, or for it. */
+  readonly before: readonly Purchase[];
+  /** What is to be bought soon for other work. */
   readonly buys: readonly Purchase[];
   /** The work that comes then. */
   readonly after: readonly Application[];
@@ -32,8 +34,16 @@ export function nextWork({ applications, shopping, asOf }: Season): NextWork {
   const [next = null, ...others] = waiting;
   const limit = dayNumber(asOf) + SOON;
   const isFar = next !== null && next.status === 'expected' && dayNumber(dayOf(next) ?? asOf) > limit;
-  const buys = shopping.filter(
+  const soon = shopping.filter(
     ({ packages, buyBy }) => packages.length > 0 && buyBy !== null && dayNumber(buyBy) <= limit,
   );
-  return { next, isFar, buys, after: others.slice(0, AFTER) };
+  const isBefore = ({ product, buyBy }: Purchase): boolean =>
+    next === null || (buyBy ?? '') < (dayOf(next) ?? '') || next.totals.some((total) => total.product === product);
+  return {
+    next,
+    isFar,
+    before: soon.filter(isBefore),
+    buys: soon.filter((one) => !isBefore(one)),
+    after: others.slice(0, AFTER),
+  };
 }

@@ -8,13 +8,17 @@ import { type Awaited, heatLevels, heatPanel, heatTitle, temperatureLevels, temp
 import { legend } from './legend.ts';
 import { aboutDay, dayNumber, dayOn, nameOf, type Told } from './told.ts';
 
+/** More days than these leave a month no room for its name. */
+const MOST_DAYS = 420;
+/** Of a season that nears its end, so much is shown before the as-of day. */
+const LOOK_BACK = 120;
+
 /** The days of the season, and of what of the next is planned already. */
 function spanOf({ season }: Told): Span {
   const ends = season.applications.flatMap(({ window, date }) => [window.closes.p90, window.closes.p50, date]);
-  return {
-    from: dayNumber(season.season.start),
-    to: Math.max(dayNumber(season.season.end) + 1, ...ends.flatMap((day) => parseDay(day ?? '') ?? [])),
-  };
+  const from = dayNumber(season.season.start);
+  const to = Math.max(dayNumber(season.season.end) + 1, ...ends.flatMap((day) => parseDay(day ?? '') ?? []));
+  return to - from <= MOST_DAYS ? { from, to } : { from: Math.max(from, dayNumber(season.asOf) - LOOK_BACK), to };
 }
 
 const HEIGHTS = { temperature: { wide: 136, narrow: 180 }, heat: { wide: 80, narrow: 90 } };

@@ -6,7 +6,7 @@ export const sheetStyle = `
   :root { --paper: #171a21; --ink: #eceae2; --soft: #a9adb8; --line: #333845; --rule: #6d7382;
     --navy: #b6c4f0; --navy-band: #5d6c9c; --soil: #e2a94f; --air: #8fa8bb; --moss: #b3c0a3; --moss-band: #66715a; --care: #2a2720; }
 }
-@page { margin: 10mm; }
+@page { margin: 8mm; }
 * { box-sizing: border-box; }
 html { -webkit-text-size-adjust: 100%; }
 body { margin: 0 auto; padding: 0 1rem 2rem; max-width: 62rem; background: var(--paper); color: var(--ink);
@@ -25,12 +25,11 @@ h4 { font-size: 0.9rem; margin: 0.5rem 0 0.1rem; color: var(--soft); }
 p { margin: 0 0 0.3rem; }
 ul { margin: 0 0 0.4rem; padding-left: 1.1rem; }
 .soft { color: var(--soft); }
-#now h2 { font-size: 1.9rem; margin: 0; font-weight: 700; }
+#now h2 { font-size: 1.55rem; line-height: 1.15; margin: 0; font-weight: 700; }
 #now h3, .kicker { font-size: 0.8rem; font-weight: 600; color: var(--soft); margin: 0.6rem 0 0; }
 .kicker { margin-top: 0.7rem; }
-.when { font-size: 1.6rem; font-weight: 700; color: var(--navy); margin: 0.1rem 0 0; line-height: 1.2; }
-p.much { font-size: 1.6rem; font-weight: 700; margin: 0; line-height: 1.2; }
-span.much { font-weight: 700; }
+.when { font-size: 1.5rem; font-weight: 700; color: var(--navy); margin: 0.1rem 0 0; line-height: 1.2; }
+p.much { font-size: 1.5rem; font-weight: 700; margin: 0; line-height: 1.2; }
 .areas { list-style: none; padding: 0; display: flex; flex-wrap: wrap; gap: 0.1rem 1.2rem; }
 .odds { display: flex; flex-wrap: wrap; align-items: center; gap: 0.2rem 0.6rem; }
 .odds rect { fill: none; stroke: var(--navy); stroke-width: 1.2; }
@@ -39,7 +38,11 @@ span.much { font-weight: 700; }
 .care p { margin: 0; }
 .aside ul { padding: 0; list-style: none; }
 @media (min-width: 45rem) {
-  #now { display: grid; grid-template-columns: 1fr 1fr; gap: 0 2.5rem; }
+  #now { display: grid; grid-template: "next because" auto "before after" auto / 1fr 1fr; gap: 0 2.5rem; }
+  .next { grid-area: next; }
+  .because { grid-area: because; }
+  .before { grid-area: before; }
+  .after { grid-area: after; }
   #now h2 { font-size: 2.6rem; }
   .when, p.much { font-size: 2rem; }
   .because { margin-top: 2.1rem; }
@@ -89,11 +92,8 @@ footer { border-top: 3px double var(--rule); margin-top: 2rem; padding-top: 0.5r
   h3, .job h3 { font-size: 9.5pt; margin: 0.5mm 0 0; break-after: avoid; }
   p, ul { margin-bottom: 0.5mm; }
   h4, .take, .keys, table, #now h3, .kicker, h1, header p, #now .because p, #now .aside li { font-size: 9pt; }
-  #now { display: grid; grid-template: "a b" auto "a c" auto "a d" 1fr / 5fr 6fr; gap: 0 6mm; }
-  .next { grid-area: a; }
-  .because { grid-area: b; margin-top: 1mm; }
-  .before { grid-area: c; }
-  .after { grid-area: d; }
+  #now { display: block; columns: 2; column-gap: 6mm; }
+  #now > * { break-inside: avoid; margin: 0; }
   #now h2 { font-size: 15pt; }
   #now h3, .kicker { margin-top: 0.5mm; }
   .when, p.much { font-size: 12pt; }
@@ -107,7 +107,8 @@ footer { border-top: 3px double var(--rule); margin-top: 2rem; padding-top: 0.5r
   #jobs h2 { column-span: all; }
   .job { padding: 0.6mm 0; break-inside: avoid; }
   .job ul { margin: 0; padding-left: 4mm; }
-  .take h4 { display: none; }
+  .whys p:nth-child(n + 3), .take h4 { display: none; }
+  .care { padding: 0 2mm; margin: 0.5mm 0; }
   .take ul { list-style: "! "; }
   .plain li { margin: 0 0 0.5mm; break-inside: avoid; }
   .bar { display: inline-block; vertical-align: -2px; margin-right: 2mm; width: 30mm; height: auto; }

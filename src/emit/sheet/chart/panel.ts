@@ -50,6 +50,8 @@ export interface Panel {
 /** Room above the curves for the months and the word of today. */
 const HEAD = 36;
 const FOOT = 8;
+/** Days that words beside a curve have to each end. */
+const ROOM = 30;
 
 /** A panel as a drawing. The names of its levels stand in the room on its left, or on a phone their letters on its right. */
 export function panelChart({ season, display }: Told, size: Size, span: Span, panel: Panel): Html {
@@ -58,8 +60,9 @@ export function panelChart({ season, display }: Told, size: Size, span: Span, pa
   const height = panel.height + HEAD + FOOT;
   const y = (value: number) => HEAD + ((most - value) / (most - least)) * panel.height;
   const isIn = (value: number | null): value is number => value !== null && value >= least && value <= most;
+  const isSeen = (day: number) => day >= span.from && day <= span.to;
   const points = ({ start, values: all }: Pick<Curve, 'start' | 'values'>) =>
-    all.map((value, i) => ({ day: start + i, y: isIn(value) && start + i <= span.to ? y(value) : Number.NaN }));
+    all.map((value, i) => ({ day: start + i, y: isIn(value) && isSeen(start + i) ? y(value) : Number.NaN }));
   const today = parseDay(season.asOf) ?? span.from;
   const isWide = size.kind === 'wide';
   return drawn(size, span, height, [
@@ -79,7 +82,7 @@ export function panelChart({ season, display }: Told, size: Size, span: Span, pa
           Plot.areaY(
             band.low
               .map((low, i) => ({ day: band.start + i, low, high: band.high[i] ?? null }))
-              .filter(({ low, high }) => isIn(low) && isIn(high)),
+              .filter(({ day, low, high }) => isSeen(day) && isIn(low) && isIn(high)),
             { x: 'day', y1: ({ low }) => y(low), y2: ({ high }) => y(high), fill: 'var(--soil)', fillOpacity: 0.16 },
           ),
         ]
@@ -95,7 +98,11 @@ export function panelChart({ season, display }: Told, size: Size, span: Span, pa
       }),
     ),
     Plot.ruleY(
-      levels.flatMap(({ value, awaited }) => awaited.map(([from, to]) => ({ value, from, to }))),
+      levels.flatMap(({ value, awaited }) =>
+        awaited
+          .map(([from, to]) => ({ value, from: Math.max(from, span.from), to: Math.min(to, span.to) }))
+          .filter(({ from, to }) => from < to),
+      ),
       { x1: 'from', x2: 'to', y: ({ value }) => y(value), stroke: 'var(--navy)', strokeWidth: 2.4 },
     ),
     Plot.ruleX([today], { x: (day) => day, y1: 34, y2: height, stroke: 'var(--ink)', strokeDasharray: '2 3' }),
@@ -107,15 +114,18 @@ export function panelChart({ season, display }: Told, size: Size, span: Span, pa
       fontWeight: 600,
       textAnchor: anchorAt(today, span),
     }),
-    Plot.text(panel.beside, {
-      x: 'day',
-      y: ({ value, away }) => y(value) + away,
-      text: 'text',
-      fill: 'var(--ink)',
-      stroke: 'var(--paper)',
-      strokeWidth: 4,
-      fontStyle: 'italic',
-    }),
+    Plot.text(
+      panel.beside.filter(({ day }) => isSeen(day - ROOM) && isSeen(day + ROOM)),
+      {
+        x: 'day',
+        y: ({ value, away }) => y(value) + away,
+        text: 'text',
+        fill: 'var(--ink)',
+        stroke: 'var(--paper)',
+        strokeWidth: 4,
+        fontStyle: 'italic',
+      },
+    ),
     ...names(levels, size, span, y, [HEAD + 4, height - 8]),
   ]);
 }

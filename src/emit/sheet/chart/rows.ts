@@ -92,7 +92,7 @@ function sideOf({ days, mark }: Row, size: Size, span: Span): { readonly x: numb
   const ends = [days.out, days.closes, days.chosen].filter((day) => day !== null);
   const begins = [days.in, days.opens, days.chosen].filter((day) => day !== null);
   if (ends.length === 0) return { x: span.from, anchor: 'start' };
-  const end = Math.min(Math.max(...ends), span.to);
+  const end = Math.max(Math.min(Math.max(...ends), span.to), span.from);
   const right = xOf(end, size, span) + 10 + widthOf(mark, size.font);
   return right < size.width ? { x: end, anchor: 'start' } : { x: Math.min(...begins), anchor: 'end' };
 }
@@ -103,7 +103,8 @@ export function rowsChart(told: Told, size: Size, span: Span): Html {
   const rows = rowsOf(told, size);
   const height = HEAD + rows.reduce((sum, row) => sum + row.height, 0) + 6;
   const today = parseDay(season.asOf) ?? span.from;
-  const chosen = rows.filter(({ days }) => days.chosen !== null);
+  const isSeen = (day: number | null) => day !== null && day >= span.from && day <= span.to;
+  const chosen = rows.filter(({ days }) => isSeen(days.chosen));
   const isDone = ({ application }: Row) => application.status === 'done';
   const names = rows.flatMap(({ lines }) => lines);
   const sides = rows.map((row) => ({ ...row, ...sideOf(row, size, span) }));
@@ -132,7 +133,7 @@ export function rowsChart(told: Told, size: Size, span: Span): Html {
       fill: 'fill',
     }),
     Plot.ruleX(
-      rows.filter(({ days, application }) => days.usual !== null && !gone(application)),
+      rows.filter(({ days, application }) => isSeen(days.usual) && !gone(application)),
       {
         x: ({ days }) => days.usual,
         y1: ({ y }) => y + BAND / 2 - 1,
