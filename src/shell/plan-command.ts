@@ -26,7 +26,7 @@ export async function planCommand(words: readonly string[], given: PlanOptions, 
   const earlier = readEarlier(options.compare, io);
   if ('problems' in earlier) return fail(earlier.problems);
 
-  const { made, problems, written } = planLawn(asked, options, io);
+  const { made, problems, written, sheet } = planLawn(asked, options, io);
   const season = made?.season;
   if (!season) return fail(problems);
   if (asked.step !== undefined) return tellStep(asked.step, season, options, io, fail);
@@ -47,7 +47,7 @@ export async function planCommand(words: readonly string[], given: PlanOptions, 
   io.stdout(seenChanges(made, season.display.language, written !== null, io));
   if (problems.length > 0) io.stderr('\n');
   printProblems(problems, io);
-  io.stdout(subscribing(written, io));
+  io.stdout(subscribing(written, io, sheet));
   return EXIT.fine;
 }
 

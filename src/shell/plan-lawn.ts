@@ -38,6 +38,8 @@ interface PlannedLawn {
   /** Of the plan, and what was known before it. */
   readonly problems: readonly Problem[];
   readonly written: readonly WrittenFeed[] | null;
+  /** The sheet that was written; null where none was. */
+  readonly sheet: string | null;
 }
 
 /** Plans a lawn, and publishes the plan where that is asked. @param calendar How a calendar wants it told besides. */
@@ -46,7 +48,7 @@ export function planLawn(asked: Asked, options: DrawnPlan, io: Io, calendar?: Te
   // Nobody's backup holds the demo's ledger, and its folder may not be writable: it stands beside the feed.
   const ledgerFile = ledgerPath(asked.isDemo ? path.join(feedIn, path.basename(asked.file)) : asked.file);
   const revisedAt = options.asOf === undefined ? formatInstant(io.now()) : `${formatDay(asked.asOf)}T00:00:00Z`;
-  const { made, problems, written } = publish(
+  const { made, problems, written, sheet } = publish(
     {
       revisedAt,
       ledgerFile,
@@ -74,9 +76,9 @@ export function planLawn(asked: Asked, options: DrawnPlan, io: Io, calendar?: Te
     },
     io,
   );
-  if (!made?.season) return { made: null, problems, written };
+  if (!made?.season) return { made: null, problems, written, sheet };
   const { about: _, sheet: __, ...compiled } = made;
-  return { made: { ...compiled, problems, season: { ...made.season, problems } }, problems, written };
+  return { made: { ...compiled, problems, season: { ...made.season, problems } }, problems, written, sheet };
 }
 
 /** The folder that feeds go into. */

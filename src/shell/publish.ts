@@ -39,6 +39,8 @@ interface Published<T> {
   /** Of the plan, and what was known before it. */
   readonly problems: readonly Problem[];
   readonly written: readonly WrittenFeed[] | null;
+  /** The sheet that was written with them, as seen from the folder of the command; null where none was. */
+  readonly sheet: string | null;
 }
 
 /** Plans on what was published before. It calls `stillHeld` between long works, so that nobody takes it for dead. */
@@ -85,20 +87,21 @@ function planAndWrite<T extends Publishable>(
   const made = plan(ledger, stillHeld);
   const problems = known.length === 0 ? made.problems : inOrder([...known, ...made.problems]);
   if (made.about === null || !isFine(problems)) return failed(problems);
-  if (!writes) return { made, problems, written: null };
+  if (!writes) return { made, problems, written: null, sheet: null };
   const written = feedsOf(made, made.about.lawn, feedIn, ledger, io.cwd);
+  const sheet = made.sheet === null ? null : { file: sheetFile(feedIn, made.about.lawn), text: made.sheet };
   const moved = made.changes?.isFirst ? [] : (made.changes?.told ?? []);
   const writings = [
     ...changesWritings(feedIn, made.about, moved, revisedAt),
     { file: ledgerFile, text: `${JSON.stringify(made.ledger, null, 1)}\n` },
     ...written.map(({ file, text }) => ({ file, text })),
-    ...(made.sheet === null ? [] : [{ file: sheetFile(feedIn, made.about.lawn), text: made.sheet }]),
+    ...(sheet ? [sheet] : []),
   ];
   stillHeld();
   for (const one of writings) removeLeftParts(one.file);
   writeAll(writings);
   const shown = written.map((one) => ({ ...one, file: path.relative(io.cwd, one.file) }));
-  return { made, problems, written: shown };
+  return { made, problems, written: shown, sheet: sheet && path.relative(io.cwd, sheet.file) };
 }
 
 /** The feeds to write. Where a former reader's file has become that of another lawn, it stays so. */
@@ -119,4 +122,9 @@ function feedsOf(
   ];
 }
 
-const failed = (problems: readonly Problem[]): Published<never> => ({ made: null, problems, written: null });
+const failed = (problems: readonly Problem[]): Published<never> => ({
+  made: null,
+  problems,
+  written: null,
+  sheet: null,
+});

@@ -28,13 +28,18 @@ export function seenChanges(
 
 const eventsIn = (feed: string | null): number => (feed?.match(/^BEGIN:VEVENT/gm) ?? []).length;
 
-const NOT_WRITTEN = '\nNothing was written. With --out FOLDER the calendar feed goes there.\n';
+const NOT_WRITTEN = '\nNothing was written. With --out FOLDER the calendar feed and the season sheet go there.\n';
 
-/** How a phone comes to the feeds; or that none were written. */
-export function subscribing(feeds: readonly WrittenFeed[] | null, { columns }: Io): string {
+/** Where the season is to be looked at, and how a phone comes to the feeds; or that none were written. @param sheet The file of the season's sheet. */
+export function subscribing(
+  feeds: readonly WrittenFeed[] | null,
+  { columns }: Io,
+  sheet: string | null = null,
+): string {
   if (feeds === null) return NOT_WRITTEN;
   const [own, ...others] = feeds;
   const lines = [
+    ...(sheet === null ? [] : [`Season sheet: ${sheet} (open it in any browser, or print it)`]),
     ...feeds.map(({ reader, file, text, ended }) => {
       const whose = reader === null ? 'Calendar feed' : ended ? `Ended, of ${reader}` : `For ${reader}`;
       return `${whose}: ${file} (${eventsIn(text)} events)`;

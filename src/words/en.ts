@@ -564,6 +564,7 @@ const sheet = {
   feedFile: (file: string) =>
     `The same days stand in the file ${file} beside this sheet, as a calendar that a phone can subscribe to.`,
   jobs: 'The jobs',
+  forAll: 'For all of this work:',
   whyAndSources: 'Why this day, and sources',
   sources: 'Sources',
 };

@@ -566,6 +566,7 @@ export const es = {
     feedFile: (file) =>
       `Los mismos días están en el archivo ${file} junto a esta hoja, como calendario al que un teléfono puede suscribirse.`,
     jobs: 'Los trabajos',
+    forAll: 'Para todos estos trabajos:',
     whyAndSources: 'Por qué este día, y fuentes',
     sources: 'Fuentes',
   },

@@ -41,6 +41,14 @@ test('every step stands in the table of the season', () =>
   expect([...page.querySelectorAll('#season tbody th')].map((one) => one.textContent)).toEqual(
     season.applications.map(({ name }) => name),
   ));
+test('every caution of work to come stands on the printed sheet, at its job or once for all', () => {
+  const printed = [...page.querySelectorAll('.take li:not(.shared)'), page.querySelector('.once')!]
+    .map((one) => one.textContent)
+    .join('\n');
+  const cautions = season.applications.filter(({ date }) => date !== null).flatMap((one) => one.cautions);
+  expect(cautions.length).toBeGreaterThan(20);
+  expect(cautions.filter((one) => !printed.includes(one))).toEqual([]);
+});
 test('a mark stands for each chosen day that is to come, and another for each that is done', () => {
   const planned = season.applications.filter(({ date, status }) => date !== null && status !== 'done');
   const [narrow] = page.querySelectorAll('#season .narrow [fill="var(--navy)"]');

@@ -19,7 +19,8 @@ const PROMISED =
   applications[].nutrientsGPerM2.P2O5 applications[].nutrientsGPerM2.K2O shopping[].product shopping[].needKg shopping[].shelfKg
   shopping[].packages[].size shopping[].packages[].count shopping[].buyBy shopping[].cost shopping[].leftKg limits[].name limits[].area
   limits[].plannedGPerM2 limits[].doneGPerM2 limits[].limitGPerM2 limits[].source limits[].ok signals.start signals.soil5C
-  signals.airMeanC signals.usual problems[].code problems[].severity problems[].message problems[].file problems[].line
+  signals.airMeanC signals.usual signals.forecast signals.thresholds signals.heat
+  problems[].code problems[].severity problems[].message problems[].file problems[].line
   problems[].column`.split(/\s+/);
 
 function has(value: unknown, path: string): boolean {
@@ -65,7 +66,15 @@ describe('plan --json', () => {
 });
 
 describe('plan', () => {
-  const files = ['out/site/saltwether-lawn.ics', 'programs/demo/lawn.ledger.json'];
+  const SHEET = 'out/site/saltwether-lawn.html';
+  const files = ['out/site/saltwether-lawn.ics', SHEET, 'programs/demo/lawn.ledger.json'];
+
+  test('writes the season sheet beside the feed, and says where', async () => {
+    const { cwd, lawn } = demoCopy();
+    const { stdout } = await soilclock(cwd, ['plan', lawn, ...AS_OF]);
+    expect(readFileSync(path.join(cwd, SHEET), 'utf8')).toMatch(/^<!doctype html>/);
+    expect(stdout).toContain(SHEET);
+  });
 
   test('prints and writes the same bytes again on the same inputs', async () => {
     const { cwd, lawn } = demoCopy();

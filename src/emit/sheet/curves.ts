@@ -2,6 +2,7 @@ import { parseDay } from '../../base/day.ts';
 import type { Application } from '../../model/season.ts';
 import type { HeatSignal, SignalThreshold } from '../../model/signals.ts';
 import type { Curve, Level, Panel } from './chart/panel.ts';
+import { waits } from './next-work.ts';
 import { dayNumber, shortDay, type Told } from './told.ts';
 
 /** A value that steps wait for, in words, with its letter. */
@@ -41,10 +42,11 @@ interface Said {
 /** Rules on one value as a level: named by the steps that wait for it. */
 function levelOf({ value, short, text }: Said, rules: readonly Rule[], letter: string, told: Told): Awaited {
   const { season, words } = told;
-  const found = rules.flatMap((rule) => {
-    const application = season.applications.find(({ id, status }) => id === rule.step && status !== 'done');
-    return application ? [{ application, rule }] : [];
-  });
+  const found = rules.flatMap((rule) =>
+    season.applications
+      .filter((application) => application.id === rule.step && waits(application))
+      .map((application) => ({ application, rule })),
+  );
   const edges = new Set(found.map(({ application, rule }) => words.sheet.edges[rule.edge](application.name)));
   return {
     letter,

@@ -18,7 +18,9 @@ export interface NextWork {
 const SOON = 21;
 const AFTER = 2;
 
-const waits = ({ status }: Application): boolean => status === 'expected' || status === 'open' || status === 'due';
+/** Whether work is still to come. */
+export const waits = ({ status }: Application): boolean =>
+  status === 'expected' || status === 'open' || status === 'due';
 
 /** The day that work stands at in a list: the chosen one, else its middle opening. */
 export const dayOf = ({ date, window }: Application): string | null => date ?? window.opens.p50;

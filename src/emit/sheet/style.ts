@@ -1,7 +1,7 @@
 /** The look of a season sheet: paper, ink, and one colour each for what is planned, the soil, the air and what is done. */
 export const sheetStyle = `
 :root { color-scheme: light dark; --paper: #fbfaf6; --ink: #1f2430; --soft: #5a6070; --line: #d9d5c8; --rule: #8d8a7e;
-  --navy: #26345c; --navy-band: #8f9bbd; --soil: #9c5f10; --air: #5d7283; --moss: #5b6650; --moss-band: #aab39f; --care: #f2ead8; }
+  --navy: #26345c; --navy-band: #7f8cb3; --soil: #9c5f10; --air: #5d7283; --moss: #5b6650; --moss-band: #87927a; --care: #f2ead8; }
 @media screen and (prefers-color-scheme: dark) {
   :root { --paper: #171a21; --ink: #eceae2; --soft: #a9adb8; --line: #333845; --rule: #6d7382;
     --navy: #b6c4f0; --navy-band: #5d6c9c; --soil: #e2a94f; --air: #8fa8bb; --moss: #b3c0a3; --moss-band: #66715a; --care: #2a2720; }
@@ -83,7 +83,7 @@ summary { cursor: pointer; padding: 0.3rem 0; }
   .job details { grid-column: 1 / -1; }
 }
 footer { border-top: 3px double var(--rule); margin-top: 2rem; padding-top: 0.5rem; }
-.each { display: none; }
+.each, .once { display: none; }
 @media print {
   :root { --paper: #fff; --line: #ccc; --care: #fff; }
   body { padding: 0; max-width: none; font-size: 9pt; line-height: 1.22; }
@@ -100,12 +100,13 @@ footer { border-top: 3px double var(--rule); margin-top: 2rem; padding-top: 0.5r
   .wide { display: block; break-inside: avoid; }
   .keys { display: block; columns: 2; margin: 0; }
   details, .skip, .heat, .ways, .legend, figure > h3, #moved, #notes, #subscribe, #sprayer, .job.skipped, .job.dropped,
-  .job .odds, .job .do li:nth-child(n + 2), .job .take li:nth-child(n + 3), .job .take p, .job.done ul, .job.done .take,
+  .job .odds, .job .do li:nth-child(n + 2), .job .take .shared, .job .take p, #limits, .job.done ul, .job.done .take,
   .plain .soft, .plain br { display: none; }
   .each { display: block; font-weight: 600; }
+  .once { display: block; column-span: all; break-inside: avoid; margin: 1mm 0; border-top: 1px solid var(--line); padding-top: 1mm; }
   #jobs { columns: 2; column-gap: 6mm; }
   #jobs h2 { column-span: all; }
-  .job { padding: 0.6mm 0; break-inside: avoid; }
+  .job { padding: 0.3mm 0; break-inside: avoid; }
   .job ul { margin: 0; padding-left: 4mm; }
   .whys p:nth-child(n + 3), .take h4 { display: none; }
   .care { padding: 0 2mm; margin: 0.5mm 0; }
