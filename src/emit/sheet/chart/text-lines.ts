@@ -9,22 +9,28 @@ import { widthOf } from './plot.ts';
  * @example lined('Pre-emergent for summer annual grasses', 13, 200, 2) //=> ['Pre-emergent for summer', 'annual grasses']
  */
 export function lined(text: string, font: number, width: number, most: number): string[] {
-  const fits = (line: string) => widthOf(line, font) <= width;
+  const room = Math.floor(width / widthOf('m', font));
+  // No more of a long text is looked at than could ever be shown.
+  const words = cleaned(text)
+    .trim()
+    .slice(0, 4 * room * (most + 1))
+    .split(/\s+/);
   const lines: string[] = [];
-  let rest = cleaned(text).trim().split(/\s+/);
-  while (rest.length > 0 && lines.length < most) {
-    let count = 1;
-    while (count < rest.length && fits(rest.slice(0, count + 1).join(' '))) count++;
-    const line = rest.slice(0, count).join(' ');
-    rest = rest.slice(count);
-    const isCut = (rest.length > 0 && lines.length === most - 1) || !fits(line);
-    lines.push(isCut ? shortened(line, fits) : line);
+  let next = 0;
+  while (next < words.length && lines.length < most) {
+    let line = words[next++] ?? '';
+    while (next < words.length && lengthOf(`${line} ${words[next]}`) <= room) line += ` ${words[next++]}`;
+    const isCut = (next < words.length && lines.length === most - 1) || lengthOf(line) > room;
+    lines.push(
+      isCut
+        ? `${[...line]
+            .slice(0, room - 1)
+            .join('')
+            .trimEnd()}…`
+        : line,
+    );
   }
   return lines;
 }
 
-function shortened(line: string, fits: (line: string) => boolean): string {
-  let letters = [...line];
-  while (letters.length > 1 && !fits(`${letters.join('')}…`)) letters = letters.slice(0, -1);
-  return `${letters.join('').trimEnd()}…`;
-}
+const lengthOf = (text: string): number => [...text].length;
