@@ -490,12 +490,15 @@ const sheet = {
   title: (name: string, year: string) => `${name}: season sheet ${year}`,
   skip: 'Go to the season',
   asOf: (day: string) => `As of ${day}`,
-  kicker: { due: 'Due now', open: 'Open now, to do next', expected: 'To do next' },
+  kicker: { due: 'Due now', open: 'Window open now; planned for the day below', expected: 'To do next' },
   nothingNow: 'Nothing to do now. What comes next',
   howMuch: 'How much',
   noAmount: 'Nothing to weigh',
   minutes: (count: number) =>
     `about ${count < 60 ? '' : `${Math.floor(count / 60)} h`}${count > 60 && count % 60 > 0 ? ' ' : ''}${count % 60 > 0 ? `${count % 60} min` : ''}`,
+  buyFor: (day: string, shelf: string | null) => `for ${day}${shelf === null ? '' : `; ${shelf} on the shelf`}`,
+  stuck: (name: string, last: string | null) =>
+    `${name}: open${last === null ? '' : ` to about ${last}`}, but no day can be chosen; its job tells why`,
   buyBy: (day: string) => `Buy by ${day}`,
   odds: (inTen: number) => `The day is right in ${inTen} of 10 runs of weather`,
   inTen: (count: number) => `${count} in 10`,

@@ -493,12 +493,19 @@ export const es = {
     title: (name, year) => `${name}: hoja de la temporada ${year}`,
     skip: 'Ir a la temporada',
     asOf: (day) => `Al ${day}`,
-    kicker: { due: 'Toca hacerlo ya', open: 'Abierto ya, lo siguiente que hacer', expected: 'Lo siguiente que hacer' },
+    kicker: {
+      due: 'Toca hacerlo ya',
+      open: 'Ventana ya abierta; previsto para el día de abajo',
+      expected: 'Lo siguiente que hacer',
+    },
     nothingNow: 'Nada que hacer por ahora. Lo que viene después',
     howMuch: 'Cuánto',
     noAmount: 'Nada que pesar',
     minutes: (count) =>
       `unos ${count < 60 ? '' : `${Math.floor(count / 60)} h`}${count > 60 && count % 60 > 0 ? ' ' : ''}${count % 60 > 0 ? `${count % 60} min` : ''}`,
+    buyFor: (day, shelf) => `para el ${day}${shelf === null ? '' : `; hay ${shelf} en existencia`}`,
+    stuck: (name, last) =>
+      `${name}: abierto${last === null ? '' : ` hasta el ${last} o así`}, pero no se puede elegir un día; su trabajo dice por qué`,
     buyBy: (day) => `Compre a más tardar el ${day}`,
     odds: (inTen) => `El día es adecuado en ${inTen} de cada 10 escenarios meteorológicos`,
     inTen: (count) => `${count} de cada 10`,

@@ -45,6 +45,18 @@ test('work without a day says about when', () => {
   const open = changed(only(season, BARRIER), BARRIER, { date: null, start: null, end: null, inWindow: null });
   expect(textOf(open, '#now .when')).toContain('Apr 8');
 });
+test('open work without a day gives way to work with one, and is told beside it', () => {
+  const stuck = changed(season, 'first-mowing', { date: null, start: null, end: null, inWindow: null });
+  expect(textOf(stuck, '#now h2')).toBe(nameOf(BARRIER));
+  expect(textOf(stuck, '#now .before')).toContain(nameOf('first-mowing'));
+});
+test('what is to be bought today stands before work of today', () => {
+  const today = { ...changed(season, BARRIER, { status: 'due' }), asOf: '2027-04-11' };
+  const shopping = season.shopping.map((one) => ({ ...one, buyBy: '2027-04-11' }));
+  expect(pageOf({ ...today, shopping }).querySelectorAll('#now .before li').length).toBeGreaterThan(1);
+});
+test('a long instruction is no large figure', () =>
+  expect(pageOf(only(season, 'seedling-scout')).querySelectorAll('#now p.much')).toHaveLength(0));
 test('where nothing more is planned it names no day', () => {
   const over = { ...season, applications: season.applications.map((one) => ({ ...one, status: 'done' as const })) };
   expect(pageOf(over).querySelectorAll('#now .when')).toHaveLength(0);

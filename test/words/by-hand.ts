@@ -198,6 +198,14 @@ const TABLE: Readonly<Record<string, readonly (readonly unknown[])[]>> = {
   'sheet.notes': [[]],
   'sheet.enough': [['A']],
   'sheet.short': [['A', 'Apr 3']],
+  'sheet.stuck': [
+    ['A', null],
+    ['A', 'Apr 3'],
+  ],
+  'sheet.buyFor': [
+    ['Apr 3', null],
+    ['Apr 3', '2 kg'],
+  ],
   'sheet.minutes': [[20], [60], [70], [125]],
   'sheet.limitBy.place': [[]],
   'sheet.limitDays': [['A', 'Apr 1', 'Apr 9']],

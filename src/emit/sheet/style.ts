@@ -30,6 +30,7 @@ ul { margin: 0 0 0.4rem; padding-left: 1.1rem; }
 .kicker { margin-top: 0.7rem; }
 .when { font-size: 1.5rem; font-weight: 700; color: var(--navy); margin: 0.1rem 0 0; line-height: 1.2; }
 p.much { font-size: 1.5rem; font-weight: 700; margin: 0; line-height: 1.2; }
+p.much::first-letter { text-transform: uppercase; }
 .areas { list-style: none; padding: 0; display: flex; flex-wrap: wrap; gap: 0.1rem 1.2rem; }
 .odds { display: flex; flex-wrap: wrap; align-items: center; gap: 0.2rem 0.6rem; }
 .odds rect { fill: none; stroke: var(--navy); stroke-width: 1.2; }

@@ -1,8 +1,7 @@
-import type { Display } from '../../base/display.ts';
 import { type Limit, limitInWords } from '../../model/limit.ts';
 import type { Purchase } from '../../model/season.ts';
 import { type Html, html } from '../html.ts';
-import { buyLine } from './first-screen.ts';
+import { buyLine, weighed } from './first-screen.ts';
 import { dayOn, shortDay, type Told } from './told.ts';
 
 /** What is to be bought, and what is left of the limits. */
@@ -22,19 +21,16 @@ ${
 }`;
 }
 
-const inAll = (kg: number | null, litres: number | null, display: Display): string =>
-  kg !== null ? display.mass(kg) : litres === null ? '' : display.volume(litres / 1000);
-
 function purchase(one: Purchase, told: Told): Html {
   const { name, needKg, needL, shelfKg, shelfL, packages, buyBy, left, keeps } = one;
   const { sheet } = told.words;
-  const shelf = (shelfKg ?? shelfL ?? 0) === 0 ? null : inAll(shelfKg, shelfL, told.display);
+  const shelf = (shelfKg ?? shelfL ?? 0) === 0 ? null : weighed(shelfKg, shelfL, told);
   const head =
     packages.length > 0
       ? buyLine(one, told)
       : html`${buyBy === null ? sheet.enough(name) : sheet.short(name, dayOn(buyBy, told))}`;
   const rest = left === null ? null : html`; ${sheet.leftOver(left, keeps?.how ?? null)}`;
-  return html`<li>${head}<br><span class="soft">${sheet.need(inAll(needKg, needL, told.display), shelf)}${rest}.</span></li>`;
+  return html`<li>${head}<br><span class="soft">${sheet.need(weighed(needKg, needL, told), shelf)}${rest}.</span></li>`;
 }
 
 /** A limit with all areas that share its figures. */
