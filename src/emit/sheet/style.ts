@@ -94,7 +94,8 @@ footer { border-top: 3px double var(--rule); margin-top: 2rem; padding-top: 0.5r
   p, ul { margin-bottom: 0.5mm; }
   h4, .take, .keys, table, #now h3, .kicker, h1, header p, #now .because p, #now .aside li { font-size: 9pt; }
   #now { display: block; columns: 2; column-gap: 6mm; }
-  #now > * { break-inside: avoid; margin: 0; }
+  #now > * { margin: 0; }
+  #now p, #now li { break-inside: avoid; }
   #now h2 { font-size: 15pt; }
   #now h3, .kicker { margin-top: 0.5mm; }
   .when, p.much { font-size: 12pt; }
@@ -102,7 +103,7 @@ footer { border-top: 3px double var(--rule); margin-top: 2rem; padding-top: 0.5r
   .keys { display: block; columns: 2; margin: 0; }
   details, .skip, .heat, .ways, .legend, figure > h3, #moved, #notes, #subscribe, #sprayer, .job.skipped, .job.dropped,
   .job .odds, .job .do li:nth-child(n + 2), .job .take .shared, .job .take p, #limits, .job.done ul, .job.done .take,
-  .plain .soft, .plain br { display: none; }
+  .plain .soft, .plain br, .aside .soft { display: none; }
   .each { display: block; font-weight: 600; }
   .once { display: block; column-span: all; break-inside: avoid; margin: 1mm 0; border-top: 1px solid var(--line); padding-top: 1mm; }
   #jobs { columns: 2; column-gap: 6mm; }
