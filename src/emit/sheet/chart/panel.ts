@@ -157,8 +157,8 @@ function names(
   return [
     Plot.text(all, {
       frameAnchor: isWide ? 'left' : 'right',
-      textAnchor: isWide ? 'start' : 'end',
-      dx: isWide ? -size.left : size.right - 1,
+      textAnchor: 'end',
+      dx: isWide ? -24 : size.right - 1,
       y: 'at',
       text: 'text',
       fill: 'var(--navy)',
