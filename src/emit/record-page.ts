@@ -26,6 +26,7 @@ export function recordPage(record: ApplicatorRecord): string {
 <style>${new Html(recordStyle)}</style>
 </head>
 <body>
+<main>
 <h1>${words.title(lawnName, year)}</h1>
 ${aboutLawn(record)}
 ${unreadLines.length > 0 ? html`<p class="mark">${words.unread(unreadLines)}</p>` : null}
@@ -36,6 +37,7 @@ ${entries.some(({ application }) => !application) ? section(words.otherWork, oth
 ${words.deference.map((line) => html`<p>${line}</p>`)}
 <p>${words.asOfFiles(asOf)}</p>
 </footer>
+</main>
 </body>
 </html>
 `;
@@ -62,7 +64,7 @@ function section(title: string, columns: readonly Column[], entries: readonly Re
   if (entries.length === 0) return html`<h2>${title}</h2><p>${words.none}</p>`;
   const { lawnName, year } = record;
   return html`<h2>${title}</h2>
-<div class="wide"><table>
+<div class="wide" tabindex="0" role="region" aria-label="${title}"><table>
 <colgroup>${columns.map(({ percent }) => html`<col style="width: ${percent}%">`)}</colgroup>
 <thead>
 <tr class="running"><th colspan="${columns.length}" scope="colgroup">${words.title(lawnName, year)}</th></tr>

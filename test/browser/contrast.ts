@@ -1,0 +1,87 @@
+/** Contrast of the texts in drawings against what is really painted behind them, which no reader of styles can know. */
+import type { Page } from 'playwright-core';
+import type { Text } from './in-page/texts.ts';
+import { told } from './overlaps.ts';
+import { type Pixels, pixelsOf } from './png.ts';
+
+type Rgb = readonly [number, number, number];
+
+/**
+ * Contrast of two colours, from 1 to 21.
+ *
+ * Source: W3C (2018), Web Content Accessibility Guidelines 2.1, definitions of contrast ratio and relative luminance.
+ * @example contrastOf([0, 0, 0], [255, 255, 255]) //=> 21
+ */
+export function contrastOf(one: Rgb, other: Rgb): number {
+  const [lighter = 0, darker = 0] = [luminance(one), luminance(other)].sort((a, b) => b - a);
+  return (lighter + 0.05) / (darker + 0.05);
+}
+
+function luminance(color: Rgb): number {
+  const [red = 0, green = 0, blue = 0] = color.map((one) => {
+    const part = one / 255;
+    return part <= 0.04045 ? part / 12.92 : ((part + 0.055) / 1.055) ** 2.4;
+  });
+  return 0.2126 * red + 0.7152 * green + 0.0722 * blue;
+}
+
+/** W3C (2018), the same, success criterion 1.4.3 at level AA, for text of any size. */
+const LEAST = 4.5;
+/** A line of one pixel behind a label takes less than this of its box, and the letters stand out from it all the same. */
+const THIN = 0.1;
+
+/** The texts of the page's drawings that stand out too little from what is painted behind them. */
+export async function faintIn(page: Page, texts: readonly Text[]): Promise<string[]> {
+  const drawn = texts.filter(({ drawing }) => drawing !== null);
+  const faint: string[] = [];
+  for (const box of framesOf(drawn)) {
+    const pixels = await withoutLetters(page, box);
+    for (const text of drawn.filter(({ drawing }) => drawing === box.drawing)) {
+      const worst = worstBehind(pixels, text, box);
+      if (worst < LEAST) faint.push(`${worst.toFixed(2)} ${told(text)}`);
+    }
+  }
+  return faint;
+}
+
+interface Frame {
+  readonly drawing: number | null;
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+}
+
+/** For each drawing what holds all of its texts. */
+function framesOf(texts: readonly Text[]): Frame[] {
+  return [...new Set(texts.map(({ drawing }) => drawing))].map((drawing) => {
+    const own = texts.filter((text) => text.drawing === drawing);
+    const [x, y] = [Math.min(...own.map((one) => one.x)), Math.min(...own.map((one) => one.y))].map(Math.floor);
+    const right = Math.ceil(Math.max(...own.map((one) => one.x + one.width)));
+    const bottom = Math.ceil(Math.max(...own.map((one) => one.y + one.height)));
+    return { drawing, x: x ?? 0, y: y ?? 0, width: right - (x ?? 0), height: bottom - (y ?? 0) };
+  });
+}
+
+/** A picture of a part of the page with the letters of its drawings left out, their halos kept. */
+async function withoutLetters(page: Page, { x, y, width, height }: Frame): Promise<Pixels> {
+  const hide = await page.addStyleTag({ content: 'svg text, svg tspan { fill: transparent !important }' });
+  const png = await page.screenshot({ clip: { x, y, width, height }, fullPage: true });
+  await hide.evaluate((style) => (style as unknown as { remove(): void }).remove());
+  return pixelsOf(png);
+}
+
+/** The contrast that all but a thin part of the text's box reaches. */
+function worstBehind(pixels: Pixels, text: Text, frame: Frame): number {
+  const [red, green, blue, opacity] = text.color;
+  const contrasts: number[] = [];
+  const [left, top] = [Math.max(0, Math.round(text.x - frame.x)), Math.max(0, Math.round(text.y - frame.y))];
+  for (let y = top; y < Math.min(pixels.height, top + Math.floor(text.height)); y++) {
+    for (let x = left; x < Math.min(pixels.width, left + Math.floor(text.width)); x++) {
+      const behind = pixels.at(x, y);
+      const seen = [red, green, blue].map((one, index) => one * opacity + (behind[index] ?? 0) * (1 - opacity));
+      contrasts.push(contrastOf(seen as unknown as Rgb, behind));
+    }
+  }
+  return contrasts.sort((a, b) => a - b)[Math.floor(contrasts.length * THIN)] ?? 0;
+}
