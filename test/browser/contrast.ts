@@ -1,5 +1,6 @@
 /** Contrast of the texts in drawings against what is really painted behind them, which no reader of styles can know. */
 import type { Page } from 'playwright-core';
+import { showLetters } from './in-page/letters.ts';
 import type { Text } from './in-page/texts.ts';
 import { told } from './overlaps.ts';
 import { type Pixels, pixelsOf } from './png.ts';
@@ -65,9 +66,9 @@ function framesOf(texts: readonly Text[]): Frame[] {
 
 /** A picture of a part of the page with the letters of its drawings left out, their halos kept. */
 async function withoutLetters(page: Page, { x, y, width, height }: Frame): Promise<Pixels> {
-  const hide = await page.addStyleTag({ content: 'svg text, svg tspan { fill: transparent !important }' });
+  await page.evaluate(showLetters, false);
   const png = await page.screenshot({ clip: { x, y, width, height }, fullPage: true });
-  await hide.evaluate((style) => (style as unknown as { remove(): void }).remove());
+  await page.evaluate(showLetters, true);
   return pixelsOf(png);
 }
 

@@ -10,5 +10,7 @@ export default defineConfig({
     maxWorkers: 2,
     testTimeout: 60_000,
     hookTimeout: 120_000,
+    // What is wrong with a page is told in full, also where only the message is kept.
+    chaiConfig: { truncateThreshold: 0 },
   },
 });

@@ -1,0 +1,75 @@
+/** Sheets as they are looked at: on a phone, on a desk, by lamplight, without scripts, and on the garage wall. */
+import path from 'node:path';
+import { pathToFileURL } from 'node:url';
+import { beforeAll, describe, expect, test } from 'vitest';
+import { listen } from '../../src/shell/serve/listen.ts';
+import { inBrowser } from './chromium.ts';
+import { textsIn } from './in-page/texts.ts';
+import { DESKTOP, NARROW, open, PHONE, SIZES, VIEWS, type View } from './open.ts';
+import { pagesOf, smallerThan } from './pdf.ts';
+import { DEMO, STEPS, sheetsOf } from './sheets.ts';
+import { soundInEachView } from './sound.ts';
+
+const LIGHT = { colorScheme: 'light', scripts: true } as const;
+const ON_DESK: View = { ...DESKTOP, ...LIGHT };
+const VARIANTS = {
+  demo: DEMO,
+  'demo-in-autumn': { ...DEMO, asOf: '2027-10-02' },
+  ...Object.fromEntries(STEPS.map((steps) => [`steps-${steps}`, { ...DEMO, steps }])),
+  'spanish-25': { ...DEMO, steps: 25, language: 'es-US', units: 'metric' },
+} as const;
+
+inBrowser('sheets', (browser) => {
+  let [folder, origin] = ['', ''];
+  beforeAll(async () => {
+    folder = await sheetsOf(VARIANTS);
+    const served = await listen(folder, 'localhost', 0);
+    if ('problem' in served) throw new Error(served.problem.message);
+    origin = `http://localhost:${served.port}`;
+    return () => served.close();
+  });
+  const addressOf = (name: string) => `${origin}/${name}.html`;
+
+  soundInEachView(browser, { name: 'demo', address: () => addressOf('demo'), views: VIEWS });
+  for (const steps of STEPS) {
+    const views = SIZES.map((size) => ({ ...size, ...LIGHT }));
+    soundInEachView(browser, { name: `steps-${steps}`, address: () => addressOf(`steps-${steps}`), views });
+  }
+  for (const name of ['demo-in-autumn', 'spanish-25']) {
+    const views = [NARROW, DESKTOP].map((size) => ({ ...size, ...LIGHT, colorScheme: 'dark' as const }));
+    soundInEachView(browser, { name, address: () => addressOf(name), views });
+  }
+  soundInEachView(browser, {
+    name: 'demo-as-file',
+    address: () => pathToFileURL(path.join(folder, 'demo.html')).href,
+    views: [{ ...PHONE, ...LIGHT, scripts: false }],
+  });
+
+  describe.each(SIZES.flatMap((size) => STEPS.map((steps) => [size.width, steps, size] as const)))(
+    'at %i px, %i steps',
+    (_, steps, size) => {
+      test('stand in a drawing, each with its words', async () => {
+        const { page, context } = await open(browser(), addressOf(`steps-${steps}`), { ...size, ...LIGHT });
+        const drawn = (await page.evaluate(textsIn)).filter(({ drawing }) => drawing !== null);
+        await context.close();
+        expect(drawn.length).toBeGreaterThan(steps);
+      });
+    },
+  );
+
+  describe.each(['Letter', 'A4'] as const)('printed on %s', (format) => {
+    test.each([
+      ['demo', 2],
+      ['demo-in-autumn', 2],
+      ['steps-25', 4],
+      ['spanish-25', 4],
+    ] as const)('%s takes at most %i sheets, with nothing under 9 pt', async (name, most) => {
+      const { page, context } = await open(browser(), addressOf(name), { ...ON_DESK, colorScheme: 'dark' });
+      const path = `out/browser/${name}-${format}.pdf`;
+      const pages = pagesOf(await page.pdf({ format, preferCSSPageSize: true, printBackground: true, path }));
+      await context.close();
+      expect(pages.flatMap(({ texts }) => texts).length).toBeGreaterThan(50);
+      expect([pages.length > most ? `${pages.length} sheets` : 'fits', smallerThan(9, pages)]).toEqual(['fits', []]);
+    });
+  });
+});
