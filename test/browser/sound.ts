@@ -4,7 +4,7 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { axeOn } from './axe.ts';
 import { faintIn } from './contrast.ts';
 import { sticksOut } from './in-page/layout.ts';
-import { textsIn } from './in-page/texts.ts';
+import { type Text, textsIn } from './in-page/texts.ts';
 import { keyboardFaults } from './keyboard.ts';
 import { keepPicture, nameOf, type Opened, open, type Stand, type View } from './open.ts';
 import { overlapsIn } from './overlaps.ts';
@@ -14,24 +14,33 @@ interface Looked {
   readonly address: () => string;
   readonly views: readonly View[];
   readonly stand?: Stand | null;
+  /** How many texts its drawings have at least. */
+  readonly drawn?: number;
 }
 
 /** Tests of a page in each of these views; its pictures are kept under `out/browser`. */
-export function soundInEachView(browser: () => Browser, { name, address, views, stand = null }: Looked): void {
+export function soundInEachView(
+  browser: () => Browser,
+  { name, address, views, stand = null, drawn = 0 }: Looked,
+): void {
   describe.each(views.map((view) => [nameOf(view), view] as const))(`${name}, %s`, (viewed, view) => {
     let opened: Opened;
+    let texts: readonly Text[];
     beforeAll(async () => {
       opened = await open(browser(), address(), view, stand);
       await keepPicture(opened.page, `${name}-${viewed}-first`, false);
       await keepPicture(opened.page, `${name}-${viewed}`);
+      texts = await opened.page.evaluate(textsIn);
     });
     afterAll(() => opened?.context.close());
 
-    test('has words on it', async () => expect((await opened.page.evaluate(textsIn)).length).toBeGreaterThan(10));
+    test('has words on it, and in its drawings', () => {
+      expect(texts.length).toBeGreaterThan(10);
+      expect(texts.filter(({ drawing }) => drawing !== null).length).toBeGreaterThanOrEqual(drawn);
+    });
     test('sticks out nowhere', async () => expect(await opened.page.evaluate(sticksOut)).toEqual([]));
-    test('no text lies over another', async () => expect(overlapsIn(await opened.page.evaluate(textsIn))).toEqual([]));
-    test('the texts of its drawings stand out', async () =>
-      expect(await faintIn(opened.page, await opened.page.evaluate(textsIn))).toEqual([]));
+    test('no text lies over another', () => expect(overlapsIn(texts)).toEqual([]));
+    test('the texts of its drawings stand out', async () => expect(await faintIn(opened.page, texts)).toEqual([]));
     if (view.scripts) {
       test('axe finds nothing serious', async () => {
         const { grave, lesser } = await axeOn(opened.page);
