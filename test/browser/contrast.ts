@@ -1,7 +1,7 @@
 /** Contrast of the texts in drawings against what is really painted behind them, which no reader of styles can know. */
 import type { Page } from 'playwright-core';
 import { showLetters } from './in-page/letters.ts';
-import type { Text } from './in-page/texts.ts';
+import type { Box, Text } from './in-page/texts.ts';
 import { told } from './overlaps.ts';
 import { type Pixels, pixelsOf } from './png.ts';
 
@@ -31,41 +31,40 @@ const LEAST = 4.5;
 /** A line of one pixel behind a label takes less than this of its box, and the letters stand out from it all the same. */
 const THIN = 0.1;
 
+/** Pictures higher than some 16,000 px are cut by the browser; half of that leaves room for one more drawing [CSS px]. */
+const HIGHEST = 8000;
+
 /** The texts of the page's drawings that stand out too little from what is painted behind them. */
 export async function faintIn(page: Page, texts: readonly Text[]): Promise<string[]> {
-  const drawn = texts.filter(({ drawing }) => drawing !== null);
+  const drawn = texts.filter(({ drawing }) => drawing !== null).toSorted((a, b) => a.y - b.y);
   const faint: string[] = [];
-  for (const box of framesOf(drawn)) {
-    const pixels = await withoutLetters(page, box);
-    for (const text of drawn.filter(({ drawing }) => drawing === box.drawing)) {
-      const worst = worstBehind(pixels, text, box);
+  while (drawn.length > 0) {
+    const top = drawn[0]?.y ?? 0;
+    const low = drawn.findIndex(({ y }) => y > top + HIGHEST);
+    const shown = drawn.splice(0, low < 0 ? drawn.length : low);
+    const frame = frameOf(shown);
+    const pixels = await withoutLetters(page, frame);
+    for (const text of shown) {
+      const worst = worstBehind(pixels, text, frame);
       if (worst < LEAST) faint.push(`${worst.toFixed(2)} ${told(text)}`);
     }
   }
   return faint;
 }
 
-interface Frame {
-  readonly drawing: number | null;
-  readonly x: number;
-  readonly y: number;
-  readonly width: number;
-  readonly height: number;
-}
-
-/** For each drawing what holds all of its texts. */
-function framesOf(texts: readonly Text[]): Frame[] {
-  return [...new Set(texts.map(({ drawing }) => drawing))].map((drawing) => {
-    const own = texts.filter((text) => text.drawing === drawing);
-    const [x, y] = [Math.min(...own.map((one) => one.x)), Math.min(...own.map((one) => one.y))].map(Math.floor);
-    const right = Math.ceil(Math.max(...own.map((one) => one.x + one.width)));
-    const bottom = Math.ceil(Math.max(...own.map((one) => one.y + one.height)));
-    return { drawing, x: x ?? 0, y: y ?? 0, width: right - (x ?? 0), height: bottom - (y ?? 0) };
-  });
+/** What holds all of these texts. */
+function frameOf(texts: readonly Text[]): Box {
+  const [x, y] = [
+    Math.floor(Math.min(...texts.map((one) => one.x))),
+    Math.floor(Math.min(...texts.map((one) => one.y))),
+  ];
+  const right = Math.ceil(Math.max(...texts.map((one) => one.x + one.width)));
+  const bottom = Math.ceil(Math.max(...texts.map((one) => one.y + one.height)));
+  return { x, y, width: right - x, height: bottom - y };
 }
 
 /** A picture of a part of the page with the letters of its drawings left out, their halos kept. */
-async function withoutLetters(page: Page, { x, y, width, height }: Frame): Promise<Pixels> {
+async function withoutLetters(page: Page, { x, y, width, height }: Box): Promise<Pixels> {
   await page.evaluate(showLetters, false);
   const png = await page.screenshot({ clip: { x, y, width, height }, fullPage: true });
   await page.evaluate(showLetters, true);
@@ -73,7 +72,7 @@ async function withoutLetters(page: Page, { x, y, width, height }: Frame): Promi
 }
 
 /** The contrast that all but a thin part of the text's box reaches. */
-function worstBehind(pixels: Pixels, text: Text, frame: Frame): number {
+function worstBehind(pixels: Pixels, text: Text, frame: Box): number {
   const [red, green, blue, opacity] = text.color;
   const contrasts: number[] = [];
   const [left, top] = [Math.max(0, Math.round(text.x - frame.x)), Math.max(0, Math.round(text.y - frame.y))];

@@ -29,7 +29,7 @@ export function soundInEachView(
     beforeAll(async () => {
       opened = await open(browser(), address(), view, stand);
       await keepPicture(opened.page, `${name}-${viewed}-first`, false);
-      await keepPicture(opened.page, `${name}-${viewed}`);
+      if (view.scripts) await keepPicture(opened.page, `${name}-${viewed}`);
       texts = await opened.page.evaluate(textsIn);
     });
     afterAll(() => opened?.context.close());

@@ -72,7 +72,7 @@ export function textsIn(): Text[] {
   const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
   for (let node = walker.nextNode(); node; node = walker.nextNode()) {
     const [element, text] = [node.parentElement as Element, (node.textContent ?? '').trim()];
-    if (!text || element.closest('script, style, noscript, title, desc, template')) continue;
+    if (!text || element.closest('script, style, title, desc, template')) continue;
     if (!element.checkVisibility({ visibilityProperty: true, opacityProperty: true })) continue;
     const range = document.createRange();
     range.selectNodeContents(node);
