@@ -82,6 +82,29 @@ describe('a file of the site', () => {
       'x-content-type-options': 'nosniff',
       'content-security-policy': expect.stringMatching(/^default-src 'none';/),
     }));
+  describe('a page', () => {
+    const page = (policy: string, body = '') => `<!doctype html>
+<html lang="en">
+<head>
+<meta charset="utf-8">
+<meta http-equiv="Content-Security-Policy" content="${policy}">
+<title>Page</title></head><body>${body}</body></html>`;
+    const SCRIPT = "script-src 'sha256-LL1sTDHC7k7jhvxsswitQGnAFoPfniAEVbkJD0gBVgg='";
+    const policyOf = async (text: string, asked = {}) => {
+      writeFileSync(path.join(root, 'scripted.html'), text);
+      const { headers } = await get('/scripted.html', asked);
+      return String(headers['content-security-policy']);
+    };
+    test('may run the script that its own policy names', async () =>
+      expect(await policyOf(page(`default-src 'none'; ${SCRIPT}`))).toContain(SCRIPT));
+    test('may run it as well where the reader has it already', async () =>
+      expect(await policyOf(page(SCRIPT), { 'if-none-match': '*' })).toContain(SCRIPT));
+    test.each([
+      ['names none', page("default-src 'none'")],
+      ['would let all run', page("script-src 'unsafe-inline'")],
+      ['stands further down, as somebody may have written it', page("default-src 'none'", page(SCRIPT))],
+    ])('whose policy %s may run none', async (_, text) => expect(await policyOf(text)).not.toContain('script-src'));
+  });
   test('is not compressed, whoever asks for it', async () => {
     const { headers, body } = await get('/lawn.ics', { 'accept-encoding': 'gzip, br' });
     expect(headers['content-encoding']).toBeUndefined();

@@ -7,13 +7,24 @@ import { siteFile, unlessAbsent } from './site-file.ts';
 const MAX_AGE_S = 900;
 const RETRY_S = '60';
 
+/** What any answer may load where it is shown: pictures and styles from here, and nothing that runs. */
+const POLICY = "default-src 'none'; img-src 'self'; style-src 'self' 'unsafe-inline'";
+
 /** What every answer carries: a feed's address is a secret of the household, told to no other place and to no search engine. */
 const ALWAYS = {
   'Referrer-Policy': 'no-referrer',
   'X-Robots-Tag': 'noindex, nofollow',
   'X-Content-Type-Options': 'nosniff',
-  'Content-Security-Policy': "default-src 'none'; img-src 'self'; style-src 'self' 'unsafe-inline'",
+  'Content-Security-Policy': POLICY,
 } as const;
+
+/** The same for a page, and of scripts the one that its own policy names by its hash, before anything that somebody wrote. */
+function policyOf(page: Buffer): string {
+  const own =
+    /^<!doctype html>\s*<html[^>]*>\s*<head>\s*<meta charset[^>]*>\s*<meta http-equiv="Content-Security-Policy" content="[^"]*(script-src 'sha256-[\w+/=]+')"/;
+  const script = own.exec(page.toString('latin1', 0, 512))?.[1];
+  return script === undefined ? POLICY : `${POLICY}; ${script}`;
+}
 
 type Headers = Readonly<Record<string, string>>;
 
@@ -49,7 +60,12 @@ async function answer(root: string, { method = '', url = '', headers }: Incoming
   if (!found || !body) return refusal(404, 'There is no such file.');
   if (found.type.startsWith('text/calendar') && !isWhole(body)) return COME_AGAIN;
   const tag = `"${createHash('sha256').update(body).digest('base64url').slice(0, 32)}"`;
-  const kept = { ETag: tag, 'Cache-Control': `private, max-age=${MAX_AGE_S}` };
+  const kept = {
+    ETag: tag,
+    'Cache-Control': `private, max-age=${MAX_AGE_S}`,
+    // Also with 304, whose headers take the place of those that were kept (RFC 9111, 3.2).
+    ...(found.type.startsWith('text/html') && { 'Content-Security-Policy': policyOf(body) }),
+  };
   if (knows(headers['if-none-match'], tag)) return { status: 304, headers: kept, body: Buffer.alloc(0) };
   return { status: 200, headers: { ...kept, 'Content-Type': found.type }, body };
 }
