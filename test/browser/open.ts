@@ -2,6 +2,7 @@
 import { mkdirSync } from 'node:fs';
 import path from 'node:path';
 import type { Browser, BrowserContext, Page } from 'playwright-core';
+import { listen } from '../../src/shell/serve/listen.ts';
 import { root } from '../kit.ts';
 
 /** How a reader looks: how wide, in which light, with or without scripts. */
@@ -78,6 +79,13 @@ export async function open(browser: Browser, address: string, view: View, stand:
 export interface Stand {
   readonly origin: string;
   readonly answers: string;
+}
+
+/** Gives out a folder from this machine as `soilclock serve` does. */
+export async function serve(folder: string): Promise<{ readonly origin: string; readonly close: () => Promise<void> }> {
+  const served = await listen(folder, 'localhost', 0);
+  if ('problem' in served) throw new Error(served.problem.message);
+  return { origin: `http://localhost:${served.port}`, close: () => served.close() };
 }
 
 /** Of the page's own host, or within itself; of a file nothing but the file. */

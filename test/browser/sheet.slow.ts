@@ -2,9 +2,8 @@
 import path from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { beforeAll, describe, expect, test } from 'vitest';
-import { listen } from '../../src/shell/serve/listen.ts';
 import { inBrowser } from './chromium.ts';
-import { DESKTOP, NARROW, open, PHONE, SIZES, VIEWS, type View } from './open.ts';
+import { DESKTOP, NARROW, open, PHONE, SIZES, serve, VIEWS, type View } from './open.ts';
 import { pagesOf, smallerThan } from './pdf.ts';
 import { DEMO, STEPS, sheetsOf } from './sheets.ts';
 import { soundInEachView } from './sound.ts';
@@ -22,10 +21,9 @@ inBrowser('sheets', (browser) => {
   let [folder, origin] = ['', ''];
   beforeAll(async () => {
     folder = await sheetsOf(VARIANTS);
-    const served = await listen(folder, 'localhost', 0);
-    if ('problem' in served) throw new Error(served.problem.message);
-    origin = `http://localhost:${served.port}`;
-    return () => served.close();
+    const served = await serve(folder);
+    origin = served.origin;
+    return served.close;
   });
   const addressOf = (name: string) => `${origin}/${name}.html`;
 
