@@ -63,6 +63,23 @@ function frameOf(texts: readonly Text[]): Box {
   return { x, y, width: right - x, height: bottom - y };
 }
 
+/** The texts outside of drawings that stand out too little from bare paper: printers leave what lies behind them out. */
+export function paleOnPaper(texts: readonly Text[]): string[] {
+  const PAPER: Rgb = [255, 255, 255];
+  return texts
+    .filter(({ drawing }) => drawing === null)
+    .map((text) => ({ text, reached: contrastOf(seenOn(PAPER, text), PAPER) }))
+    .filter(({ reached }) => reached < LEAST)
+    .map(({ text, reached }) => `${reached.toFixed(2)} ${told(text)}`);
+}
+
+/** A text's colour where it lets this much of what is behind it through. */
+const seenOn = (behind: Rgb, { color: [red, green, blue, opacity] }: Text): Rgb => [
+  red * opacity + behind[0] * (1 - opacity),
+  green * opacity + behind[1] * (1 - opacity),
+  blue * opacity + behind[2] * (1 - opacity),
+];
+
 /** A picture of a part of the page with the letters of its drawings left out, their halos kept. */
 async function withoutLetters(page: Page, { x, y, width, height }: Box): Promise<Pixels> {
   await page.evaluate(showLetters, false);
@@ -73,14 +90,12 @@ async function withoutLetters(page: Page, { x, y, width, height }: Box): Promise
 
 /** The contrast that all but a thin part of the text's box reaches. */
 function worstBehind(pixels: Pixels, text: Text, frame: Box): number {
-  const [red, green, blue, opacity] = text.color;
   const contrasts: number[] = [];
   const [left, top] = [Math.max(0, Math.round(text.x - frame.x)), Math.max(0, Math.round(text.y - frame.y))];
   for (let y = top; y < Math.min(pixels.height, top + Math.floor(text.height)); y++) {
     for (let x = left; x < Math.min(pixels.width, left + Math.floor(text.width)); x++) {
       const behind = pixels.at(x, y);
-      const seen = [red, green, blue].map((one, index) => one * opacity + (behind[index] ?? 0) * (1 - opacity));
-      contrasts.push(contrastOf(seen as unknown as Rgb, behind));
+      contrasts.push(contrastOf(seenOn(behind, text), behind));
     }
   }
   return contrasts.sort((a, b) => a - b)[Math.floor(contrasts.length * THIN)] ?? 0;

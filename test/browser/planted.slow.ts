@@ -8,7 +8,7 @@ import { folderWith } from '../kit.ts';
 import { serving } from '../serve/server.ts';
 import { axeOn } from './axe.ts';
 import { inBrowser } from './chromium.ts';
-import { contrastOf, faintIn } from './contrast.ts';
+import { contrastOf, faintIn, paleOnPaper } from './contrast.ts';
 import { sticksOut } from './in-page/layout.ts';
 import { textsIn } from './in-page/texts.ts';
 import { keyboardFaults } from './keyboard.ts';
@@ -180,4 +180,12 @@ inBrowser('paper', (browser) => {
   ])('%s', async (_, body, expected) =>
     expect(smallerThan(9, await print(body)).filter((one) => one.includes('words'))).toHaveLength(expected),
   );
+  test.each([
+    ['ink', '#000', 0],
+    ['pale ink', '#999', 1],
+    ['paper on a dark ground that no printer prints', '#fff;background:#000', 1],
+  ])('prose in %s', async (_, color, expected) => {
+    const { page: shown } = await opened(browser(), page(`<p style="color:${color}">words</p>`));
+    expect(paleOnPaper(await shown.evaluate(textsIn))).toHaveLength(expected);
+  });
 });

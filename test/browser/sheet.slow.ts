@@ -3,7 +3,10 @@ import path from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { inBrowser } from './chromium.ts';
+import { faintIn, paleOnPaper } from './contrast.ts';
+import { textsIn } from './in-page/texts.ts';
 import { DESKTOP, NARROW, open, PHONE, SIZES, serve, VIEWS, type View } from './open.ts';
+import { overlapsIn } from './overlaps.ts';
 import { pagesOf, smallerThan } from './pdf.ts';
 import { DEMO, STEPS, sheetsOf } from './sheets.ts';
 import { soundInEachView } from './sound.ts';
@@ -61,5 +64,30 @@ inBrowser('sheets', (browser) => {
       expect(pages.flatMap(({ texts }) => texts).length).toBeGreaterThan(50);
       expect([pages.length > most ? `${pages.length} sheets` : 'fits', smallerThan(9, pages)]).toEqual(['fits', []]);
     });
+  });
+
+  // Between margins of half an inch, Letter is 720 px wide and A4 about 698; laid crosswise both are wider.
+  describe.each([698, 720])('as a printer lays it out on %i px', (width) => {
+    test.each(['demo', 'steps-25', 'spanish-25'])('%s is read in ink on bare paper, text beside text', async (name) => {
+      const { page, context } = await open(browser(), addressOf(name), { ...ON_DESK, width, colorScheme: 'dark' });
+      await page.emulateMedia({ media: 'print' });
+      const texts = await page.evaluate(textsIn);
+      const faults = [...overlapsIn(texts), ...paleOnPaper(texts), ...(await faintIn(page, texts))];
+      await context.close();
+      expect(texts.length).toBeGreaterThan(50);
+      expect(faults).toEqual([]);
+    });
+  });
+
+  test('says the same without scripts', async () => {
+    const said = await Promise.all(
+      [true, false].map(async (scripts) => {
+        const { page, context } = await open(browser(), addressOf('demo'), { ...ON_DESK, scripts });
+        const texts = await page.evaluate(textsIn);
+        await context.close();
+        return texts;
+      }),
+    );
+    expect(said[1]).toEqual(said[0]);
   });
 });
