@@ -151,10 +151,12 @@ inBrowser('axe', (browser) => {
     expect(
       (await axeOn((await opened(browser(), SOUND)).page)).grave.filter((one) => !one.includes('svg-img-alt')),
     ).toEqual([]));
-  test('finds pale prose', async () =>
-    expect(
-      (await axeOn((await opened(browser(), page('<p style="color:#bbb">pale</p>'))).page)).grave.join(),
-    ).toContain('color-contrast'));
+  test.each([
+    ['pale prose', '<p style="color:#bbb">pale</p>'],
+    ['prose on a ground that it cannot tell', '<p style="background:linear-gradient(#fff,#888)">pale</p>'],
+  ])('finds %s', async (_, body) =>
+    expect((await axeOn((await opened(browser(), page(body))).page)).grave.join()).toContain('color-contrast'),
+  );
 });
 
 inBrowser('paper', (browser) => {
