@@ -6,16 +6,20 @@ export async function axeOn(page: Page): Promise<{ readonly grave: string[]; rea
   await page.evaluate(axe.source);
   const { violations, incomplete } = (await page.evaluate('axe.run()')) as axe.AxeResults;
   const isGrave = ({ impact }: axe.Result) => impact === 'serious' || impact === 'critical';
-  // What lies behind the texts of drawings it cannot tell: that is measured as painted, and all others have to be clear.
+  // What lies behind the texts of drawings it cannot tell: that is measured as painted. What a scrolled box cuts off is told
+  // where the page is wider. All others have to be clear.
   const unclear = incomplete
     .filter(({ id }) => id === 'color-contrast')
-    .map((one) => ({ ...one, nodes: one.nodes.filter(({ html }) => !/^<(text|tspan)\b/.test(html)) }))
+    .map((one) => ({ ...one, nodes: one.nodes.filter((node) => !isDrawn(node) && !isCutOff(node)) }))
     .filter(({ nodes }) => nodes.length > 0);
   return {
     grave: [...violations.filter(isGrave), ...unclear].map(lineOf),
     lesser: violations.filter((one) => !isGrave(one)).map(lineOf),
   };
 }
+
+const isDrawn = ({ html }: axe.NodeResult) => /^<(text|tspan)\b/.test(html);
+const isCutOff = ({ any }: axe.NodeResult) => any.some(({ data }) => data?.messageKey === 'elmPartiallyObscured');
 
 const lineOf = ({ id, impact, nodes }: axe.Result): string =>
   `${impact} ${id} ×${nodes.length}: ${nodes
