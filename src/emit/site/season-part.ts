@@ -21,8 +21,8 @@ export function seasonPart(season: Season, told: readonly string[] | null = null
 <div class="now">${listOf(told ?? now)}</div>
 <p class="soft">${words.site.asOf(dayOf(season))}${told === null ? ` ${words.site.rough}` : null}</p>
 </section>
-<section aria-labelledby="windows">
-<h2 id="windows">${words.site.windows}</h2>
+<section>
+<h2>${words.site.windows}</h2>
 ${table}</section>
 <section aria-labelledby="steps">
 <h2 id="steps">${words.site.steps}</h2>
