@@ -10,7 +10,7 @@ const MOST_WORKERS = 4;
 /** Jobs that a worker has before it, so that it never waits for the next one. */
 const AHEAD = 2;
 /** A worker that says nothing for so long has failed [ms]. */
-const SILENT_MS = 120_000;
+const SILENT_MS = 60_000;
 /** Between two looks at whether the lock is still held [ms]. */
 const LOOK_MS = 500;
 
@@ -98,6 +98,8 @@ function startWorker(said: Int32Array, input: PlacesInput): MessagePort {
   const worker = new Worker(file, {
     workerData: { port: port2, said, input } satisfies WorkerStart,
     transferList: [port2],
+    // Flags of this process may be ones that no worker takes.
+    execArgv: [],
   });
   worker.unref();
   port1.unref();
