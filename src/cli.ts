@@ -6,6 +6,7 @@ import { addDid } from './shell/commands/did.ts';
 import { addNew } from './shell/commands/new.ts';
 import { addPlan } from './shell/commands/plan.ts';
 import { addProgram } from './shell/commands/program.ts';
+import { addPublish } from './shell/commands/publish.ts';
 import { addServe } from './shell/commands/serve.ts';
 import { addSprayer } from './shell/commands/sprayer.ts';
 import { addSpreader } from './shell/commands/spreader.ts';
@@ -44,6 +45,7 @@ export async function main(argv: readonly string[], io: Io): Promise<number> {
   addDid(program, run);
   addWeather(program, run);
   addProgram(program, run);
+  addPublish(program, run);
   addServe(program, run);
 
   try {

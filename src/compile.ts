@@ -23,7 +23,7 @@ import { calendarOf } from './emit/calendar.ts';
 import { changesInWords, isFirstFeed, type Told } from './emit/changes/words.ts';
 import { feedsOfReaders, type ReaderFeed } from './feeds.ts';
 import { problemsOfAreas, problemsOfPans, problemsOfTests } from './measures.ts';
-import type { Lawn } from './model/lawn.ts';
+import type { Coordinates, Lawn } from './model/lawn.ts';
 import { emptyLedger, type Ledger } from './model/ledger.ts';
 import type { Detail, Telling } from './model/reader.ts';
 import type { Season } from './model/season.ts';
@@ -57,6 +57,14 @@ export interface CompileInput {
   readonly detail: Detail;
   /** How a calendar of several lawns wants the season told besides. */
   readonly calendar?: Telling | undefined;
+  /** Thermometers that serve what lies near them, for a lawn that has none of its own. */
+  readonly shared?: ((position: Coordinates) => SharedNear) | undefined;
+}
+
+/** What shared thermometers have for a lawn. */
+export interface SharedNear {
+  readonly readings: Lawn['thermometer'] | null;
+  readonly station: WeatherSeries | null;
 }
 
 /** Weather from services, and what was wrong with it. */
@@ -113,11 +121,12 @@ export function readAll({
  */
 export function compile(input: CompileInput): Compiled {
   // 1. Read the lawn and what it names.
-  const { value, problems: readProblems } = readAll(input);
-  if (!value || hasErrors(readProblems)) return failed(readProblems);
+  const { value: linked, problems: readProblems } = readAll(input);
+  if (!linked || hasErrors(readProblems)) return failed(readProblems);
+  const { value, service } = withShared(linked, input);
 
   // 2. Climate, windows, days, amounts: the season.
-  const planned = planInputOf(value, input);
+  const planned = planInputOf(value, { ...input, service });
   const { value: placed, problems: placeProblems } = placeSeason(planned);
   const season = placed && tellSeason(placed, planned);
   const planProblems = season?.problems ?? placeProblems;
@@ -137,6 +146,19 @@ export function compile(input: CompileInput): Compiled {
   const { feeds, ledger } = feedsOfReaders(whole, { placed, input: planned }, { ledger: own.ledger, revisedAt });
   const forCalendar = input.calendar ? { ...tellSeason(placed, planned, input.calendar), problems } : null;
   return { season: whole, linked: value, forCalendar, feed: own.text, readers: feeds, ledger, changes, problems };
+}
+
+/** A lawn with what is shared near it: readings where it has no thermometer, a station where it has no weather of its own. */
+function withShared(linked: Linked, { shared, service }: Pick<CompileInput, 'shared' | 'service'>) {
+  const { readings, station } = shared?.(linked.lawn.location) ?? { readings: null, station: null };
+  const { lawn, weather } = linked;
+  const thermometer = lawn.thermometer ?? readings;
+  const isSeen = weather.length + (service?.observed.length ?? 0) > 0;
+  const { forecast = null, problems = [] } = service ?? {};
+  return {
+    value: { ...linked, lawn: { ...lawn, ...(thermometer && { thermometer }) } },
+    service: isSeen || station === null ? service : { observed: [station], forecast, problems },
+  };
 }
 
 const failed = (problems: readonly Problem[]): Compiled => ({

@@ -6,13 +6,15 @@ import { LawnSchema } from '../../src/model/lawn.ts';
 import { LedgerSchema } from '../../src/model/ledger.ts';
 import { ProductsSchema } from '../../src/model/product.ts';
 import { ExtendingSchema, ProgramSchema } from '../../src/model/program.ts';
+import { PublicationSchema } from '../../src/model/publication.ts';
 import { aboutCalendar } from './about-calendar.ts';
 import { aboutLawn } from './about-lawn.ts';
 import { aboutLedger } from './about-ledger.ts';
 import { aboutProgram } from './about-program.ts';
+import { aboutPublication } from './about-publication.ts';
 
 /** What editors show beside each key. */
-export const about = { ...aboutProgram, ...aboutLawn, ...aboutLedger, ...aboutCalendar };
+export const about = { ...aboutProgram, ...aboutLawn, ...aboutLedger, ...aboutCalendar, ...aboutPublication };
 
 /** The schemas of the files that people write, by file name. */
 export const schemas = () => ({
@@ -28,6 +30,7 @@ export const schemas = () => ({
     title: 'A calendar of several lawns of soilclock',
     about,
   }),
+  publication: jsonSchemaOf(PublicationSchema, { id: 'publication', title: 'A publication of soilclock', about }),
   ledger: jsonSchemaOf(LedgerSchema, { id: 'ledger', title: 'What a feed of soilclock has published', about }),
   journal: jsonSchemaOf(v.array(EntrySchema), { id: 'journal', title: 'The journal of a lawn of soilclock', about }),
 });

@@ -9,6 +9,7 @@ import { plan } from './wording/plan.ts';
 import { serve } from './wording/serve.ts';
 import { services } from './wording/services.ts';
 import { share } from './wording/share.ts';
+import { site } from './wording/site.ts';
 import { weather } from './wording/weather.ts';
 
 /**
@@ -27,6 +28,7 @@ export const wording = {
   ...journal,
   ...did,
   ...calendar,
+  ...site,
   ...agronomy,
 } as const;
 

@@ -1,5 +1,4 @@
 import type { Ledger, LedgerEntry } from '../model/ledger.ts';
-import type { Season } from '../model/season.ts';
 import type { DraftEvent } from './events/draft.ts';
 import { icalendar } from './ical.ts';
 import { KEPT_NAME, keptLine } from './ledger/kept-line.ts';
@@ -58,8 +57,8 @@ interface Revision {
 }
 
 /** Events as the next revision of a feed, and the ledger with it. @throws RangeError where an instant is not one. */
-export const publishedAs = (season: Season, drafts: readonly DraftEvent[], feed: Feed): Revision =>
-  publishedOf([wholePart(season, drafts)], season.display.language, feed);
+export const publishedAs = (plan: Plan, drafts: readonly DraftEvent[], feed: Feed): Revision =>
+  publishedOf([wholePart(plan, drafts)], plan.display.language, feed);
 
 /**
  * The same of a feed of several plans. An event that no part owns stays as it was published.

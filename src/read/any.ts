@@ -4,12 +4,13 @@ import { readJournal } from './journal.ts';
 import { readLawn, readProducts, type ZipLookup } from './lawn.ts';
 import type { Lookup } from './lookup.ts';
 import { readProgram } from './program.ts';
+import { readPublication } from './publication.ts';
 import { LIMIT } from './validate.ts';
 import { readWeather } from './weather.ts';
 import { readYaml } from './yaml.ts';
 
 /** The kinds of files that say what they are. */
-const SAYING = ['program', 'products', 'lawn', 'calendar'] as const;
+const SAYING = ['program', 'products', 'lawn', 'calendar', 'publication'] as const;
 /** The kinds of files that `check` knows. */
 export type FileKind = (typeof SAYING)[number] | 'journal' | 'weather';
 
@@ -37,6 +38,7 @@ export function problemsOf(
     products: readProducts,
     lawn: (text: string, name: string) => readLawn(text, name, zips),
     calendar: readCalendar,
+    publication: (text: string, name: string) => readPublication(text, name, lookup, zips),
     journal: readJournal,
     weather: readWeather,
   };

@@ -16,14 +16,19 @@ const HEIGHT_STEP = 100;
  * What a season for the public is planned from: the lawn's program and weather at a place that is only about right, on an area
  * of rates. Every key is named, so that nothing that is private now or later is ever in it.
  *
+ * @param shared Readings that were given to the public; the lawn's own are not.
  * @example publicPlace(input, 'us').lawn.areas
  */
-export function publicPlace({ lawn, ...input }: PlanInput, units: UnitSystem): PlanInput {
+export function publicPlace(
+  { lawn, ...input }: PlanInput,
+  units: UnitSystem,
+  shared: Lawn['thermometer'] = undefined,
+): PlanInput {
   const { program, observed, history, forecast, ofFiles = true, asOf } = input;
   return {
     program,
     products: new Map(),
-    lawn: placeOf(lawn, units),
+    lawn: { ...placeOf(lawn, units), ...(shared && { thermometer: shared }) },
     journal: [],
     observed,
     history,
@@ -38,13 +43,15 @@ export function publicPlace({ lawn, ...input }: PlanInput, units: UnitSystem): P
  * Places the steps of a public place. Nobody there writes a journal, so work whose window has closed counts as done on its middle
  * best day: else the steps that wait for it would fall out of the season.
  *
+ * @param shared Readings that were given to the public.
  * @returns The steps as placed, and what they were placed from; null where the weather cannot carry a plan.
  */
 export function placeInPublic(
   ofLawn: PlanInput,
   units: UnitSystem,
+  shared: Lawn['thermometer'] = undefined,
 ): { readonly placed: PlacedSeason; readonly input: PlanInput } | null {
-  let input = publicPlace(ofLawn, units);
+  let input = publicPlace(ofLawn, units, shared);
   const { climate, problems } = climateFor(input);
   if (climate === null) return null;
   for (;;) {

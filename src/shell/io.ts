@@ -8,6 +8,8 @@ export interface Io {
   /** Milliseconds since 1970-01-01T00:00:00Z. */
   now(): number;
   readonly columns: number;
+  /** Whether what goes to stderr is seen on a screen, where a line can be written over. */
+  readonly hasScreen?: boolean;
   /** Opens the terminal to ask at; absent where nobody sits at one. */
   readonly openTerminal?: () => Terminal;
 }
@@ -24,6 +26,7 @@ export function processIo(): Io {
     cwd: process.cwd(),
     now: () => Date.now(),
     columns: Math.min(Math.max(process.stdout.columns ?? 100, 60), 100),
+    hasScreen: process.stderr.isTTY === true,
     ...(process.stdin.isTTY && { openTerminal: () => openTerminal(process.stdin, process.stderr) }),
   };
 }

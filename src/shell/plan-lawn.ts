@@ -2,9 +2,9 @@ import path from 'node:path';
 import { formatDay } from '../base/day.ts';
 import type { Problem } from '../base/problem.ts';
 import { formatInstant } from '../base/zone.ts';
-import { type Compiled, compile } from '../compile.ts';
+import { type Compiled, type CompileInput, compile } from '../compile.ts';
 import { isAddress } from '../model/program-ref.ts';
-import type { Detail, Telling } from '../model/reader.ts';
+import type { Detail } from '../model/reader.ts';
 import type { Io } from './io.ts';
 import { feedsOfLawn } from './lawn-feeds.ts';
 import { ledgerPath } from './ledger-file.ts';
@@ -42,8 +42,11 @@ interface PlannedLawn {
   readonly sheet: string | null;
 }
 
-/** Plans a lawn, and publishes the plan where that is asked. @param calendar How a calendar wants it told besides. */
-export function planLawn(asked: Asked, options: DrawnPlan, io: Io, calendar?: Telling): PlannedLawn {
+/** What somebody who plans several lawns adds: how a calendar wants it told besides, and thermometers that serve it. */
+type Besides = Pick<CompileInput, 'calendar' | 'shared'>;
+
+/** Plans a lawn, and publishes the plan where that is asked. */
+export function planLawn(asked: Asked, options: DrawnPlan, io: Io, besides: Besides = {}): PlannedLawn {
   const feedIn = feedFolder(options, io);
   // Nobody's backup holds the demo's ledger, and its folder may not be writable: it stands beside the feed.
   const ledgerFile = ledgerPath(asked.isDemo ? path.join(feedIn, path.basename(asked.file)) : asked.file);
@@ -69,7 +72,7 @@ export function planLawn(asked: Asked, options: DrawnPlan, io: Io, calendar?: Te
         ledger,
         revisedAt,
         detail: options.detail,
-        calendar,
+        ...besides,
       });
       const { season } = compiled;
       return { ...compiled, about: season, sheet: options.draw?.(compiled) ?? null };

@@ -572,6 +572,65 @@ const sheet = {
   sources: 'Sources',
 };
 
+/** Pages of a published site. */
+const site = {
+  places: 'Places',
+  find: 'Find your place',
+  findLabel: 'A ZIP code, or the name of a place',
+  nearest: 'Nearest to it',
+  away: (far: string) => `about ${far} away`,
+  notFound: 'No place of this list has that name, and it is no ZIP code that is known here.',
+  noScript: 'Look for your place in the list; it is in the order of the names.',
+  zipNote: 'A ZIP code is looked up in your browser by its first three digits; it is sent to nobody.',
+  backToList: 'All places',
+  asOf: (day: string) => `As of ${day}.`,
+  rough: 'Dates are for the weather of about this place. Your own lawn may be earlier or later.',
+  now: 'What now',
+  openNow: (name: string, last: string) => `${name}: its window is open. ${last}`,
+  opensSoon: (name: string, opens: string) => `${name}. ${opens}`,
+  nothingNow: (weeks: number) => `No window is open, and none is expected to open within ${weeks} weeks.`,
+  windows: 'The windows of the season',
+  work: 'Work',
+  opens: 'Opens',
+  best: 'Best about',
+  lastDay: 'Last good day',
+  state: 'State',
+  about: (day: string, first: string, last: string | null) =>
+    `${day} (8 in 10: ${first} ${last === null ? 'or much later' : `to ${last}`})`,
+  states: {
+    expected: 'to come',
+    open: 'open',
+    due: 'open',
+    done: 'over',
+    missed: 'over',
+    skipped: 'left out',
+    dropped: 'falls out',
+  },
+  none: 'none',
+  steps: 'The work, step by step',
+  sources: 'Sources',
+  subscribe: 'Follow it in your calendar',
+  subscribeText:
+    'The calendar carries these windows, and moves them as the weather comes. It is read again by your calendar, some every hour, some once a day.',
+  openIn: 'Open in the calendar of this device',
+  addGoogle: 'Add to Google Calendar',
+  byAddress: 'In any other calendar choose "add a calendar by address" or "from the web", and give this address:',
+  feedFile: 'The calendar as a file',
+  qr: 'The address of the calendar, to be read with a camera',
+  moved: 'What moved',
+  movedText: 'as text',
+  movedFeed: 'as an Atom feed',
+  program: 'The program',
+  version: (fingerprint: string) => `Version ${fingerprint}`,
+  author: (name: string) => `By ${name}.`,
+  license: (name: string) => `Licence: ${name}.`,
+  changelog: 'What changed in the program',
+  embed: 'On a page of your own',
+  embedText: 'Copy this into a page; it shows what is open here now.',
+  endedTitle: (name: string) => `${name}: no longer published`,
+  endedText: 'This place is no longer published. Its calendar calls off what was to come, and ends.',
+};
+
 /** English: every text that a season, a feed and a digest carry. */
 export const en = {
   window,
@@ -594,6 +653,7 @@ export const en = {
   feed,
   changes,
   sheet,
+  site,
 };
 
 /** The texts of a language, one shape for all. */

@@ -76,7 +76,7 @@ export const WORDED_BY_NOBODY: Readonly<Record<string, readonly [why: string, at
   'a key of the sources, which is an id': ['any other is refused', /^program .*\.source$/],
   'a path of another file': [
     'a file that is not there is refused, and weather says of its files only that they are some',
-    /^(program \.extends|calendar \.lawns|lawn \.(program|products|areas\.\*\.program|areas\.\*(\.less)?\.geojson|weather\.files))$/,
+    /^(program \.extends|calendar \.lawns|publication \.(programs|places-file|places\.program|lawns|lawns-file|thermometers\.weather)|lawn \.(program|products|areas\.\*\.program|areas\.\*(\.less)?\.geojson|weather\.files))$/,
   ],
   'a time zone': ['any other is refused', /^lawn \.timezone$/],
 };
@@ -84,6 +84,7 @@ export const WORDED_BY_NOBODY: Readonly<Record<string, readonly [why: string, at
 /** Texts that a feed of somebody else says, and the test that holds them. */
 export const HELD_ELSEWHERE: Readonly<Record<string, RegExp>> = {
   'test/calendar/injection.test.ts': /^calendar \.name$/,
+  'test/site/injection.test.ts': /^publication \.(name|about|changelog|places\.name|thermometers\.name)$/,
   'test/readers/injection.test.ts': /^lawn \.feed\.readers\.\*\.title$/,
 };
 

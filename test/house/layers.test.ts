@@ -18,10 +18,12 @@ const MAY_IMPORT: Record<string, readonly string[]> = {
   emit: ['base', 'model', 'words'],
   'measures.ts': PURE,
   'feeds.ts': PURE,
+  'places.ts': PURE,
+  'link-places.ts': [...PURE, 'places.ts'],
   'compile.ts': [...PURE, 'measures.ts', 'feeds.ts'],
   'replay.ts': [...PURE, 'compile.ts'],
   'index.ts': [...PURE, 'measures.ts', 'compile.ts', 'replay.ts'],
-  shell: [...PURE, 'measures.ts', 'compile.ts', 'index.ts'],
+  shell: [...PURE, 'measures.ts', 'places.ts', 'link-places.ts', 'compile.ts', 'index.ts'],
   'cli.ts': [...PURE, 'compile.ts', 'index.ts', 'shell'],
 };
 

@@ -6,6 +6,7 @@ import { EntrySchema } from '../../src/model/journal.ts';
 import { LawnSchema } from '../../src/model/lawn.ts';
 import { ProductsSchema } from '../../src/model/product.ts';
 import { ExtendingSchema, ProgramSchema } from '../../src/model/program.ts';
+import { PublicationSchema } from '../../src/model/publication.ts';
 import { type Kind, shipped, validators } from './kit.ts';
 
 const readers: Readonly<Record<string, v.GenericSchema>> = {
@@ -14,6 +15,7 @@ const readers: Readonly<Record<string, v.GenericSchema>> = {
   lawn: LawnSchema,
   journal: v.array(EntrySchema),
   calendar: CalendarSchema,
+  publication: PublicationSchema,
 };
 
 type Change = readonly [at: string, changed: unknown];

@@ -7,7 +7,7 @@ import { readYaml } from '../../src/read/yaml.ts';
 import { root } from '../kit.ts';
 
 export type Kind = keyof ReturnType<typeof schemas>;
-export const KINDS: readonly Kind[] = ['program', 'products', 'lawn', 'journal', 'calendar', 'ledger'];
+export const KINDS: readonly Kind[] = ['program', 'products', 'lawn', 'journal', 'calendar', 'publication', 'ledger'];
 
 export const committed = (kind: Kind): Record<string, unknown> =>
   JSON.parse(readFileSync(path.join(root, 'programs/schema', `${kind}.json`), 'utf8'));

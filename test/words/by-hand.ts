@@ -213,6 +213,19 @@ const TABLE: Readonly<Record<string, readonly (readonly unknown[])[]>> = {
   'sheet.subscribe': [[]],
   'sheet.feedAt': [[]],
   'sheet.feedFile': [['a.ics']],
+  'site.away': [['4 mi']],
+  'site.asOf': [['Apr 3']],
+  'site.openNow': [['A', 'B']],
+  'site.opensSoon': [['A', 'B']],
+  'site.nothingNow': [[3]],
+  'site.about': [
+    ['Apr 3', 'Apr 1', null],
+    ['Apr 3', 'Apr 1', 'Apr 9'],
+  ],
+  'site.version': [['A']],
+  'site.author': [['A']],
+  'site.license': [['A']],
+  'site.endedTitle': [['A']],
 };
 
 /** Texts without arguments that a plan of the shipped files has no cause for. */
@@ -229,7 +242,12 @@ const PLAIN =
   dial.notes.held-back dial.notes.coarse dial.notes.dial-ends-low dial.notes.dial-ends-high keeping.soluble
   keeping.amendment now.seasonOver feed.hours.wet feed.hours.sunrise changes.parts.title changes.parts.hours
   changes.parts.days changes.parts.amount changes.parts.cautions changes.parts.odds changes.parts.details changes.nothing
-  changes.seen changes.wouldSee`.split(/\s+/);
+  changes.seen changes.wouldSee site.places site.find site.findLabel site.nearest site.notFound site.noScript site.zipNote
+  site.backToList site.rough site.now site.windows site.work site.opens site.best site.lastDay site.state
+  site.states.expected site.states.open site.states.due site.states.done site.states.missed site.states.skipped
+  site.states.dropped site.none site.steps site.sources site.subscribe site.subscribeText site.openIn site.addGoogle
+  site.byAddress site.feedFile site.qr site.moved site.movedText site.movedFeed site.program site.changelog site.embed
+  site.embedText site.endedText`.split(/\s+/);
 
 export const BY_HAND: readonly Asked[] = [
   ...Object.entries(TABLE).flatMap(([path, all]) => all.map((args) => ({ path, args }))),

@@ -10,7 +10,7 @@ export interface Failed extends Service {
   readonly reason: string;
 }
 /** What to do, where it is no service of weather. */
-interface Advised {
+export interface Advised {
   readonly advice?: string | undefined;
 }
 

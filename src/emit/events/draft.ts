@@ -42,7 +42,7 @@ export const uidOf = (season: Season, kind: EventKind, year: number, step: strin
     .concat('@soilclock.invalid');
 
 /** The words of a feed for a season's reader. */
-export const wordsFor = ({ display }: Season): Words['feed'] => wordsOf(display.language).feed;
+export const wordsFor = ({ display }: Pick<Season, 'display'>): Words['feed'] => wordsOf(display.language).feed;
 
 /** A day as the reader writes it. */
 export const shownDay = ({ display }: Season, day: string): string =>

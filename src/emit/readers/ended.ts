@@ -2,6 +2,7 @@ import { contentHash } from '../../base/hash.ts';
 import type { Ledger } from '../../model/ledger.ts';
 import type { Season } from '../../model/season.ts';
 import { type DraftEvent, nextDay, wordsFor } from '../events/draft.ts';
+import type { Plan } from '../ledger/vanished.ts';
 import { type Feed, publishedAs } from '../published-as.ts';
 
 /** Seasons through which the feed of somebody who is no reader any more is still written. */
@@ -16,7 +17,7 @@ const KEPT_SEASONS = 1;
  * @throws RangeError where an instant is not one.
  */
 export function endedCalendar(
-  season: Season,
+  season: Omit<Plan, 'applications'> & Pick<Season, 'feedKey'>,
   options: { readonly ledger: Ledger; readonly revisedAt: string; readonly feed: string },
 ): { readonly text: string | null; readonly ledger: Ledger } {
   const { ledger, feed } = options;
@@ -35,7 +36,7 @@ export function endedCalendar(
   );
 }
 
-function endedEvent(season: Season, feed: string, day: string, year: number): DraftEvent {
+function endedEvent(season: Pick<Season, 'feedKey' | 'display'>, feed: string, day: string, year: number): DraftEvent {
   const words = wordsFor(season);
   return {
     uid: `${contentHash(`${season.feedKey} ${feed}`)}-ended@soilclock.invalid`,

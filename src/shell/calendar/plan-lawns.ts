@@ -54,7 +54,7 @@ function planOne(
   const file = { file: path.resolve(io.cwd, source.name), source, step: undefined, isDemo: false };
   const asked = asOfDay(file, options.asOf, io);
   if ('problems' in asked) return { season: null, problems: asked.problems };
-  const planned = planLawn(asked, options, io, telling);
+  const planned = planLawn(asked, options, io, { calendar: telling });
   // Among several lawns a problem of no file says whose it is.
   const told = planned.problems.map((one) => (one.file === null ? { ...one, file: source.name } : one));
   return { season: planned.made?.forCalendar ?? null, problems: told };
