@@ -59,6 +59,22 @@ const MOST_ERRORS = 20;
  * never touches a prototype.
  */
 export function readYaml(text: string, file: string, size: YamlSize = SMALL): YamlFile {
+  if (text.length > MOST_KEPT_LENGTH || size !== SMALL) return parseYaml(text, file, size);
+  const key = `${file}\n${text}`;
+  const known = kept.get(key) ?? parseYaml(text, file, size);
+  // The one that was asked for longest ago goes first.
+  kept.delete(key);
+  kept.set(key, known);
+  for (const oldest of kept.keys()) if (kept.size > MOST_KEPT) kept.delete(oldest);
+  return known;
+}
+
+/** A command asks for its program more than once, and a run of many lawns for the same few programs each time. */
+const kept = new Map<string, YamlFile>();
+const MOST_KEPT = 32;
+const MOST_KEPT_LENGTH = 65_536;
+
+function parseYaml(text: string, file: string, size: YamlSize): YamlFile {
   const source = text.replace(/^\uFEFF/, '');
   const lines = new LineCounter();
   const placeAt = (from: number, to: number): Place => {
