@@ -1,7 +1,7 @@
 /** Places of a publication, from what is written of them to their files. */
 import type { Day } from './base/day.ts';
 import { formatDay } from './base/day.ts';
-import { contentHash } from './base/hash.ts';
+import { nameHash } from './base/hash.ts';
 import type { Problem } from './base/problem.ts';
 import { calendarOf } from './emit/calendar.ts';
 import { atomFeed } from './emit/changes/atom.ts';
@@ -72,7 +72,7 @@ export interface MadePlace {
 const FEED = 'public';
 
 /** What the events of a place are called by. */
-const keyOf = (publication: string, place: string): string => contentHash(`${publication} ${place}`, 12);
+const keyOf = (publication: string, place: string): string => nameHash(`${publication} ${place}`, 12);
 
 /** Plans one place, as the public sees it, and makes its files. The same inputs give the same bytes, whoever makes them. */
 export function filesForPlace(job: PlaceJob, input: PlacesInput, before: PlaceState | null): MadePlace {

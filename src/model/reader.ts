@@ -57,7 +57,7 @@ export const readersOf = ({ feed }: WithFeed): Reader[] =>
   }));
 
 /** What every event of a lawn's own feed is called by: the key of its file, or one of its id. */
-export const feedKeyOf = ({ feed, id }: WithFeed & { readonly id: string }): string => feed?.key ?? contentHash(id, 12);
+export const feedKeyOf = ({ feed, id }: WithFeed & { readonly id: string }): string => feed?.key ?? nameHash(id, 12);
 
 /**
  * What every event of a reader's feed is called by: made one way from the lawn's own key, so that nobody finds that from it.

@@ -1,4 +1,4 @@
-import { contentHash } from '../../base/hash.ts';
+import { nameHash } from '../../base/hash.ts';
 import type { Ledger } from '../../model/ledger.ts';
 import type { Season } from '../../model/season.ts';
 import { type DraftEvent, nextDay, wordsFor } from '../events/draft.ts';
@@ -39,7 +39,7 @@ export function endedCalendar(
 function endedEvent(season: Pick<Season, 'feedKey' | 'display'>, feed: string, day: string, year: number): DraftEvent {
   const words = wordsFor(season);
   return {
-    uid: `${contentHash(`${season.feedKey} ${feed}`)}-ended@soilclock.invalid`,
+    uid: `${nameHash(`${season.feedKey} ${feed}`)}-ended@soilclock.invalid`,
     kind: 'ended',
     season: year,
     step: null,

@@ -1,5 +1,5 @@
 import { formatDay } from '../../base/day.ts';
-import { contentHash } from '../../base/hash.ts';
+import { nameHash } from '../../base/hash.ts';
 import { emptyLedger } from '../../model/ledger.ts';
 import type { Telling } from '../../model/reader.ts';
 import { rebuiltFrom } from '../ledger/rebuilt.ts';
@@ -37,7 +37,7 @@ export function endedFeed(text: string, address: string, ending: Ending): string
   if (events === undefined) return null;
   const feed = 'ended';
   const ledger = { ...emptyLedger, readers: { [feed]: events } };
-  return endedCalendar(emptyPlan(contentHash(`${address} ended`), ending), {
+  return endedCalendar(emptyPlan(nameHash(`${address} ended`), ending), {
     ledger,
     revisedAt: ending.revisedAt,
     feed,
