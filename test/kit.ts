@@ -128,7 +128,7 @@ export const noFrost = (dayLength: DailySeries): SiteDays => ({ dayLength, frost
  * the runs of `.ci/run`.
  */
 export const runs = (whole: number): number =>
-  process.env.SOILCLOCK_RUNS === 'whole' ? whole : Math.max(5, Math.ceil(0.4 * whole));
+  process.env.SOILCLOCK_RUNS === 'whole' ? whole : Math.max(5, Math.ceil(0.3 * whole));
 
 /**
  * For what plans, checks or validates by the dozen: alone it takes 2 to 10 s, and four times as long beside coverage and

@@ -18,7 +18,7 @@ export async function planCommand(words: readonly string[], given: PlanOptions, 
   const file = whichFile(words, given.asOf, io);
   if ('problems' in file) return fail(file.problems);
   // What draws is slow to load, so only who writes a sheet loads it.
-  const draw = writes(file, given) ? (await import('./draw-sheet.ts')).drawSheet : undefined;
+  const draw = writes(file, given) && given.sheet !== false ? (await import('./draw-sheet.ts')).drawSheet : undefined;
   const options = { ...given, ...(draw && { draw }) };
   if (isCalendar(file)) return planCalendar(file, options, io);
   const asked = asOfDay(file, options.asOf, io);

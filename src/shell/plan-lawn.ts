@@ -25,6 +25,8 @@ export interface PlanOptions {
   readonly dryRun?: boolean;
   readonly json?: boolean;
   readonly strict?: boolean;
+  /** False for the feeds alone. */
+  readonly sheet?: boolean;
 }
 
 /** A plan with what draws the sheet of a season; without one no sheet is written. */

@@ -70,7 +70,7 @@ export async function problemsOf(cwd: string, argv: readonly string[]) {
 
 /** Plans the calendar as of a day, and expects an exit code. */
 export async function plan(cwd: string, asOf: string, code = 0) {
-  const run = await soilclock(cwd, ['plan', CALENDAR, '--as-of', asOf], undefined, null, 80);
+  const run = await soilclock(cwd, ['plan', CALENDAR, '--no-sheet', '--as-of', asOf], undefined, null, 80);
   if (run.code !== code) throw new Error(`exit ${run.code}: ${run.stderr}`);
   return run;
 }

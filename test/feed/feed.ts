@@ -60,7 +60,16 @@ export async function awkwardDemo(asOf = AS_OF): Promise<Written> {
 
 /** Plans a lawn by the command, and reads what was written. */
 export async function planned(cwd: string, lawn: string, asOf: string): Promise<Omit<Written, 'cwd'>> {
-  const { code, stdout, stderr } = await soilclock(cwd, ['plan', lawn, '--as-of', asOf, '--json', '--out', 'out/site']);
+  const { code, stdout, stderr } = await soilclock(cwd, [
+    'plan',
+    lawn,
+    '--no-sheet',
+    '--as-of',
+    asOf,
+    '--json',
+    '--out',
+    'out/site',
+  ]);
   if (code !== 0) throw new Error(stderr);
   const season = JSON.parse(stdout) as Season;
   const file = path.join(cwd, 'out/site', `${season.lawn}.ics`);

@@ -27,7 +27,7 @@ export function change(cwd: string, file: string, how: (text: string) => string)
 }
 
 export const plan = (cwd: string, asOf: string, ...more: string[]) =>
-  soilclock(cwd, ['plan', LAWN, '--as-of', asOf, '--out', 'out', ...more]);
+  soilclock(cwd, ['plan', LAWN, '--no-sheet', '--as-of', asOf, '--out', 'out', ...more]);
 
 export const LEDGER = 'programs/demo/lawn.ledger.json';
 export const ledgerAt = (cwd: string): string =>

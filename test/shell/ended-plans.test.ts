@@ -12,6 +12,9 @@ const [KILLS, EVERY] = process.env.SOILCLOCK_RUNS === 'whole' ? [50, 1] : [5, 3]
 /** Long before the weather of the lawn ends, so that every day has a plan of its own. */
 const FIRST_DAY = Date.UTC(2027, 1, 1) / 86_400_000;
 
+/** A plan that writes all it can. */
+const WITH_SHEET = ['plan', 'lawn.yaml', '--as-of'];
+
 const plan = async (cwd: string, asOf: string) => (await soilclock(cwd, [...PLAN, asOf])).code;
 
 /** The feed that a plan would write that nobody ends, made in a copy of the folder. */
@@ -60,7 +63,7 @@ test(`killed at ${EVERY === 1 ? 'every' : 'every third'} step of its writing`, {
   for (let n = 1; ; n += EVERY) {
     const asOf = formatDay(FIRST_DAY + n);
     const [before, whole] = [textOf(cwd, FEED) ?? '', await wholeFeed(cwd, asOf)];
-    const exit = await ended(child(cwd, asOf, dieAt(n)));
+    const exit = await ended(child(cwd, asOf, dieAt(n), WITH_SHEET));
     const old = await expectWhole(cwd, asOf, before, whole);
     if (exit === 0) break;
     wasOld.push(old);

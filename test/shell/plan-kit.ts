@@ -11,7 +11,7 @@ import { folderWith, lawnText, programText, root } from '../kit.ts';
 export const LEDGER = 'lawn.ledger.json';
 export const FEED = 'out/site/test-lawn.ics';
 /** To be followed by the as-of day. */
-export const PLAN = ['plan', 'lawn.yaml', '--as-of'];
+export const PLAN = ['plan', 'lawn.yaml', '--no-sheet', '--as-of'];
 
 const PROGRAM = programText(`  - id: spring-barrier
     name: Spring barrier

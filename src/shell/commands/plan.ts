@@ -16,6 +16,7 @@ export function addPlan(program: Command, { io, ended }: Run): void {
     .addOption(
       new Option('--detail <how>', 'how much the feed carries').choices(['quiet', 'normal', 'full']).default('normal'),
     )
+    .option('--no-sheet', 'write the feed alone, without the season sheet beside it')
     .option('--compare <plan.json>', 'say what moved since an earlier "plan --json"')
     .option('--dry-run', 'write nothing; say what subscribers would see change')
     .option(...json)
