@@ -124,7 +124,7 @@ ${extra.includes('areas:') ? '' : 'areas: { front: { rectangle: [50 ft, 20 ft] }
 export const noFrost = (dayLength: DailySeries): SiteDays => ({ dayLength, frost: () => null });
 
 /**
- * How often a property is tried: two fifths of `whole`, at least five times; whole where SOILCLOCK_RUNS=whole, as in one of
+ * How often a property is tried: three tenths of `whole`, at least five times; whole where SOILCLOCK_RUNS=whole, as in one of
  * the runs of `.ci/run`.
  */
 export const runs = (whole: number): number =>

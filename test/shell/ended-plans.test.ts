@@ -15,7 +15,7 @@ const FIRST_DAY = Date.UTC(2027, 1, 1) / 86_400_000;
 /** A plan that writes all it can. */
 const WITH_SHEET = ['plan', 'lawn.yaml', '--as-of'];
 
-const plan = async (cwd: string, asOf: string) => (await soilclock(cwd, [...PLAN, asOf])).code;
+const plan = async (cwd: string, asOf: string, command = PLAN) => (await soilclock(cwd, [...command, asOf])).code;
 
 /** The feed that a plan would write that nobody ends, made in a copy of the folder. */
 async function wholeFeed(cwd: string, asOf: string): Promise<string | null> {
@@ -26,11 +26,17 @@ async function wholeFeed(cwd: string, asOf: string): Promise<string | null> {
 }
 
 /** What holds of a folder whose plan was ended, now and after the next plan. @returns Whether the feed was the old one. */
-async function expectWhole(cwd: string, asOf: string, before: string, whole: string | null): Promise<boolean> {
+async function expectWhole(
+  cwd: string,
+  asOf: string,
+  before: string,
+  whole: string | null,
+  command = PLAN,
+): Promise<boolean> {
   const found = textOf(cwd, FEED) ?? '';
   expect(sequencesIn(found)).not.toEqual({});
   expect([before, whole]).toContain(found);
-  expect(await plan(cwd, asOf)).toBe(0);
+  expect(await plan(cwd, asOf, command)).toBe(0);
   expect(textOf(cwd, FEED)).toBe(whole);
   const [old, now] = [sequencesIn(before), agrees(cwd)];
   for (const [uid, sequence] of Object.entries(now)) expect(sequence).toBeGreaterThanOrEqual(old[uid] ?? 0);
@@ -64,7 +70,7 @@ test(`killed at ${EVERY === 1 ? 'every' : 'every third'} step of its writing`, {
     const asOf = formatDay(FIRST_DAY + n);
     const [before, whole] = [textOf(cwd, FEED) ?? '', await wholeFeed(cwd, asOf)];
     const exit = await ended(child(cwd, asOf, dieAt(n), WITH_SHEET));
-    const old = await expectWhole(cwd, asOf, before, whole);
+    const old = await expectWhole(cwd, asOf, before, whole, WITH_SHEET);
     if (exit === 0) break;
     wasOld.push(old);
   }

@@ -142,7 +142,8 @@ describe('the direction', () => {
     expect(walkOf(rectangle(width, depth), 'crossing').halves.map((half) => half.lines)).toEqual(lines);
   });
   test('has the fewest turns of all that are looked at, in 19 of 20 outlines', () => {
-    const sampled = fc.sample(outlines, { numRuns: runs(100), seed: 5 });
+    // A share asks for as many as it was set for.
+    const sampled = fc.sample(outlines, { numRuns: 100, seed: 5 });
     const beaten = sampled.filter((outer) => {
       const chosen = walkOf(outer, 'parallel').halves.reduce((sum, { pieces }) => sum + pieces.length, 0);
       const edges = edgesOf(outer as Point[]);
