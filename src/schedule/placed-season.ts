@@ -73,8 +73,23 @@ function turnsOf({ program, lawn: whole, asOf, areaPrograms = new Map() }: PlanI
 export function climateFor(input: PlanInput): ReturnType<typeof climateOf> {
   const { observed, history, forecast, lawn } = input;
   const weather = { observed, history, forecast, ofFiles: input.ofFiles ?? true };
-  return climateOf(climateInputOf(lawn, weather, turnsOf(input).span));
+  const asked = climateInputOf(lawn, weather, turnsOf(input).span);
+  const series = [observed, ...history, forecast];
+  const rest = JSON.stringify({ ...asked, observed: null, history: history.length, forecast: null });
+  const known = latest.find((one) => one.rest === rest && one.series.every((each, i) => each === series[i]));
+  if (known) return known.made;
+  const made = climateOf(asked);
+  latest = [{ series, rest, made }, ...latest.slice(0, MOST_LATEST - 1)];
+  return made;
 }
+
+/** Of a lawn that is planned again, for work that was done or with another journal, the climate is the same. */
+let latest: readonly {
+  readonly series: readonly (WeatherSeries | null)[];
+  readonly rest: string;
+  readonly made: ReturnType<typeof climateOf>;
+}[] = [];
+const MOST_LATEST = 3;
 
 /** Places the steps of a lawn's programs on a climate of theirs. */
 export function placeOn(climate: Climate, input: PlanInput, problems: readonly Problem[] = []): PlacedSeason {
