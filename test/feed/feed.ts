@@ -151,8 +151,9 @@ export const expected = (season: Season, key: keyof Expected): Record<string, st
 /** The feed of a Season as data. */
 export function feedOf(season: Season, ledger: Ledger = emptyLedger, revisedAt = REVISED_AT) {
   const made = calendarOf(season, { ledger, revisedAt, detail: 'normal' });
-  // Longer names no file may hold.
-  if (season.lawnName.length <= 2000) keepFeed(made.text);
+  // No file may hold longer names, and no plan writes longer texts into its ledger.
+  const texts = [season.lawnName, ...ledger.events.flatMap(({ summary, description }) => [summary, description])];
+  if (texts.every((text) => text.length <= 2000)) keepFeed(made.text);
   return made;
 }
 
