@@ -3,7 +3,7 @@ import { displayOf } from '../../base/display.ts';
 import type { Application, Season } from '../../model/season.ts';
 import { type Words, wordsOf } from '../../words/words.ts';
 import type { FeedEvent } from '../ical.ts';
-import { fitted } from './fitted.ts';
+import { fitted, type Part, section } from './fitted.ts';
 import { weatherFrom } from './weather-from.ts';
 
 /** What an event is about. */
@@ -65,6 +65,17 @@ export const withAsOf = (season: Season, lines: readonly string[], more: readonl
     ],
     wordsFor(season).more,
   );
+
+/** How the work is done and with which care; what is to be looked at first, and what goes before the plan, stay in any case. */
+export function workParts(season: Season, { how, cautions, notJudged }: Application): Part[] {
+  const words = wordsFor(season);
+  const first = notJudged.length > 0 ? [words.lookFirst(notJudged)] : [];
+  return [
+    { goes: 'late', lines: section(words.whatToDo, how) },
+    { goes: 'last', lines: section(words.cautions, cautions) },
+    { goes: 'never', lines: [...first, words.labelWins, asOfLine(season)] },
+  ];
+}
 
 /** A notice: something for the whole day, or days, that takes no time from the day. */
 export function notice(season: Season, { kind, year, part, step, first, last, ...rest }: Notice): DraftEvent {

@@ -1,5 +1,5 @@
 import type { Application, Season } from '../../model/season.ts';
-import { asOfLine, type DraftEvent, nextDay, odds, uidOf, wordsFor } from './draft.ts';
+import { asOfLine, type DraftEvent, nextDay, odds, uidOf, wordsFor, workParts } from './draft.ts';
 import { fitted, listed, section } from './fitted.ts';
 
 /** The work itself, on its day and with its hours. */
@@ -44,7 +44,7 @@ export function jobEvent(season: Season, application: Application): DraftEvent[]
 }
 
 function jobText(season: Season, application: Application): string {
-  const { how, why, whyNow, notJudged, cautions, status, used, hours, inWindow } = application;
+  const { why, whyNow, status, used, hours, inWindow } = application;
   const words = wordsFor(season);
   if (status === 'done')
     return fitted(
@@ -59,12 +59,7 @@ function jobText(season: Season, application: Application): string {
   const reasons = whyNow === null ? why : [whyNow, ...why];
   return fitted(
     [
-      { goes: 'late', lines: section(words.whatToDo, how) },
-      { goes: 'last', lines: section(words.cautions, cautions) },
-      {
-        goes: 'never',
-        lines: [...(notJudged.length > 0 ? [words.lookFirst(notJudged)] : []), words.labelWins, asOfLine(season)],
-      },
+      ...workParts(season, application),
       // The reason that names the day has its odds as well, and the event its hours.
       {
         goes: 'first',

@@ -3,7 +3,7 @@ import { type Display, displayOf } from '../../base/display.ts';
 import type { Role } from '../../model/reader.ts';
 import type { Application, Season, Spread } from '../../model/season.ts';
 import type { Words } from '../../words/words.ts';
-import { asOfLine, type DraftEvent, isOpen, type Leeway, nextDay, odds, uidOf, withAsOf, wordsFor } from './draft.ts';
+import { type DraftEvent, isOpen, type Leeway, nextDay, odds, uidOf, withAsOf, wordsFor, workParts } from './draft.ts';
 import { fitted, section } from './fitted.ts';
 
 /** The days in which the work is right. */
@@ -47,19 +47,14 @@ const shortText = (season: Season, application: Application): string =>
 
 /** Where no job says it: what is to be done, how likely there is a window, and why then. */
 function wholeText(season: Season, application: Application): string {
-  const { how, cautions, why, notJudged, chance, hours } = application;
+  const { why, chance, hours } = application;
   const words = wordsFor(season);
   const share = odds(chance);
   const hoursLine = words.hours[hours];
   return fitted(
     [
       { goes: 'never', lines: [days(season, application), ''] },
-      { goes: 'late', lines: section(words.whatToDo, how) },
-      { goes: 'last', lines: section(words.cautions, cautions) },
-      {
-        goes: 'never',
-        lines: [...(notJudged.length > 0 ? [words.lookFirst(notJudged)] : []), words.labelWins, asOfLine(season)],
-      },
+      ...workParts(season, application),
       {
         goes: 'first',
         lines: [
